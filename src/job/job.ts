@@ -1,0 +1,182 @@
+import type { Point } from '../geometry/point.ts';
+import type { Grid } from '../units/grid.ts';
+
+/** A corner that was snapped onto another feature's edge, and stays on it when that edge moves. */
+export interface Attachment {
+  /** The other feature's id. */
+  readonly feature: string;
+  /** The corner at which the other feature's edge starts. */
+  readonly corner: string;
+  /** Where along that edge: 0 at its start, 1 at its end. */
+  readonly t: number;
+}
+
+/** A corner of an outline, and the edge that leaves it. */
+export interface Corner extends Point {
+  /** Unique in the job. */
+  readonly id: string;
+  /**
+   * Rise of the edge that leaves this corner (versine: the height of the arc over its chord), on
+   * the grid. 0 = straight; positive = the arc lies to the right of the direction of travel (so it bulges
+   * outward on a counter-clockwise outline); negative = to the left.
+   */
+  readonly rise: Grid;
+  readonly on?: Attachment;
+}
+
+/** Corners joined in order. `closed` outlines return to the first corner; an open one is a line. */
+export interface Outline {
+  readonly form: 'outline';
+  readonly closed: boolean;
+  readonly corners: readonly Corner[];
+}
+
+/** A round block-out: pipe, post, column, clean-out. */
+export interface Round {
+  readonly form: 'round';
+  readonly center: Point;
+  readonly diameter: Grid;
+}
+
+export type Shape = Outline | Round;
+
+interface FeatureBase {
+  /** Unique in the job. */
+  readonly id: string;
+  readonly name: string;
+}
+/** The new slab's outline. Several pads that touch or overlap make one pour. */
+export interface Pad extends FeatureBase {
+  readonly kind: 'pad';
+  readonly shape: Outline;
+}
+/** Concrete that is there already. Never poured; the edge against it needs no form. */
+export interface ExistingSlab extends FeatureBase {
+  readonly kind: 'existing-slab';
+  readonly shape: Outline;
+}
+/**
+ * A wall. Closed = the building's footprint, cut out of the pour. Open = the line of one wall face: it marks
+ * edges as 'against a wall', but cuts nothing.
+ */
+export interface BuildingLine extends FeatureBase {
+  readonly kind: 'building-line';
+  readonly shape: Outline;
+  /** A wall on a foundation can be poured against; skirting or siding cannot, so that edge is formed. */
+  readonly pourAgainst: boolean;
+}
+/** A stoop or steps that stay. Cut out of the pour like an existing slab. */
+export interface Steps extends FeatureBase {
+  readonly kind: 'steps';
+  readonly shape: Outline;
+  /** How many treads to draw; for the drawing alone. */
+  readonly treads: number;
+}
+/** A post, pipe, column, drain or clean-out inside the pad. */
+export interface BlockOut extends FeatureBase {
+  readonly kind: 'block-out';
+  readonly shape: Shape;
+}
+/** A missing piece of an existing slab that the new concrete fills. Poured even inside an existing slab. */
+export interface Patch extends FeatureBase {
+  readonly kind: 'patch';
+  readonly shape: Outline;
+}
+/** Ground where no stake may be driven (roots, a shallow pipe, a footing). Doesn't change the pour. */
+export interface NoStakeZone extends FeatureBase {
+  readonly kind: 'no-stake-zone';
+  readonly shape: Shape;
+}
+
+export type Feature = Pad | ExistingSlab | BuildingLine | Steps | BlockOut | Patch | NoStakeZone;
+export type FeatureKind = Feature['kind'];
+
+/** How lengths are shown and how a bare number is read. Never changes the geometry. */
+export type UnitStyle = 'feet-inches' | 'decimal-feet' | 'metric';
+
+/** Dressed lumber used on edge as a form board (sizes in takeoff/forms/rules.ts). */
+export type BoardSize = '1x4' | '1x6' | '2x4' | '2x6' | '2x8' | '2x10' | '2x12';
+
+/** A bagged mix, as printed on the user's own bag. */
+export interface BagMix {
+  readonly id: string;
+  readonly name: string;
+  /** Weight of one bag, kg. */
+  readonly weight: number;
+  /** Concrete that one bag makes, cubic grid units. */
+  readonly yield: number;
+}
+
+/** The user's own rules and defaults. Sources and ranges of each stand in the takeoff's rules files. */
+export interface Practices {
+  /** Depth of concrete that the volume is figured with. */
+  readonly thickness: Grid;
+  readonly formBoard: BoardSize;
+  /** Gap left between the underside of the form board and the ground. Board depth + gap = depth the form gives. */
+  readonly gapUnderForm: Grid;
+  /** Two edges nearer than this are taken as the same line (tape readings of one edge differ). */
+  readonly closeEnough: Grid;
+
+  readonly stakeSpacing: Grid;
+  /** First and last stake of a run no farther than this from its ends. */
+  readonly stakeFromEnd: Grid;
+  readonly nailsPerStake: number;
+  readonly nailsPerCorner: number;
+  /** Duplex nails in a pound, from the box. */
+  readonly nailsPerPound: number;
+
+  readonly mesh: {
+    readonly sheetLength: Grid;
+    readonly sheetWidth: Grid;
+    readonly lap: Grid;
+    /** Distance from the edge of the pour to the nearest wire. */
+    readonly cover: Grid;
+    /** Spacing of the wires (one square). */
+    readonly square: Grid;
+    /** Weight per area, kg per square metre. */
+    readonly weight: number;
+  };
+
+  readonly isolation: {
+    /** Which edges get a strip. */
+    readonly existing: boolean;
+    readonly wall: boolean;
+    readonly steps: boolean;
+    readonly blockOut: boolean;
+    /** Length of strip sold as one roll or piece. */
+    readonly pieceLength: Grid;
+  };
+
+  readonly mix: {
+    readonly mixes: readonly BagMix[];
+    /** Parts (by bag count) of one mix to parts of another. `other` absent = one mix alone. */
+    readonly blend: {
+      readonly main: string;
+      readonly mainParts: number;
+      readonly other?: string;
+      readonly otherParts: number;
+    };
+    /** What the mixer holds as mixed concrete, cubic grid units. */
+    readonly batchVolume: number;
+  };
+
+  /** The allowance on top of the net: the larger of a share of the net and a count of bags. */
+  readonly waste: {
+    readonly share: number;
+    readonly minimumBags: number;
+  };
+}
+
+/** One job: plain data, immutable, the whole of what is saved. */
+export interface Job {
+  readonly name: string;
+  /** Where: an address or a note for the crew. */
+  readonly site: string;
+  readonly notes: string;
+  readonly units: UnitStyle;
+  /** In drawing order, lowest first. */
+  readonly features: readonly Feature[];
+  readonly practices: Practices;
+  /** Next number for a feature or corner id (`f7`, `c12`); only grows. */
+  readonly nextId: number;
+}

@@ -1,0 +1,84 @@
+import type { Grid } from '../units/grid.ts';
+
+/** A value and what it measures. Formatting is the language's and the unit style's business. */
+export type Quantity =
+  | { readonly of: 'length'; readonly grid: number }
+  /** Square grid units. */
+  | { readonly of: 'area'; readonly grid2: number }
+  /** Cubic grid units. */
+  | { readonly of: 'volume'; readonly grid3: number }
+  | { readonly of: 'weight'; readonly kg: number }
+  /** Whole or fractional pieces; `unit` names a word in the language files ('bag', 'stake', 'sheet'…). */
+  | { readonly of: 'count'; readonly count: number; readonly unit: string }
+  | { readonly of: 'share'; readonly share: number }
+  | { readonly of: 'number'; readonly number: number }
+  | { readonly of: 'words'; readonly word: string };
+
+/** An input of a working: a setting, something measured on the sketch, or another figure. */
+export interface WorkingInput {
+  /** Names the words for it in the language files. */
+  readonly key: string;
+  readonly value: Quantity;
+  /** Where it comes from: the figure of that key, the sketch, a setting, or a published constant. */
+  readonly from: 'sketch' | 'practice' | 'figure' | 'published';
+}
+
+/** How a figure was reached. Words come from the language files under the figure's key. */
+export interface Working {
+  /** Symbols, the same in every language: `V = A × t`. */
+  readonly formula: string;
+  readonly inputs: readonly WorkingInput[];
+  readonly rounding: 'none' | 'up' | 'up-each' | 'nearest';
+  /** Ids from tests/references, or the two honest words. */
+  readonly source: readonly (string | 'common-practice' | 'geometry' | 'user')[];
+  /** Steps worth showing line by line, e.g. one per form run. */
+  readonly steps?: readonly WorkingStep[];
+}
+
+export interface WorkingStep {
+  readonly label: string;
+  readonly value: Quantity;
+  /** Symbols with numbers put in, e.g. `⌈12'-4" ÷ 3'-0"⌉ + 1`. Lengths are quantities, so: a template and values. */
+  readonly template?: string;
+  readonly values?: readonly Quantity[];
+}
+
+/** One number on a ticket. */
+export interface Figure {
+  /** Unique in the takeoff, stable over versions: `net-area`. */
+  readonly key: string;
+  readonly value: Quantity;
+  /** Made only when somebody opens it. */
+  readonly working: () => Working;
+  /** A figure that must not be read as the net: an allowance, a rounding. */
+  readonly role?: 'net' | 'allowance' | 'rounding' | 'order';
+}
+
+/** Stations of the day (vocabulary: only those built are listed). */
+export type Station = 'ground' | 'forms' | 'steel' | 'joints' | 'mix';
+
+/** Figures of one station in reading order. */
+export interface Ticket {
+  readonly station: Station;
+  readonly figures: readonly Figure[];
+  readonly tables: readonly TicketTable[];
+}
+
+export interface TicketTable {
+  readonly key: string;
+  /** Column keys, words in the language files. */
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly Quantity[])[];
+}
+
+/** Something the user must know before they act on a figure. Words by code. */
+export interface Note {
+  readonly code: string;
+  /** stop: figures withheld. caution: look before you build. assumption: what was taken as so. */
+  readonly weight: 'stop' | 'caution' | 'assumption';
+  readonly station: Station;
+  readonly facts?: Readonly<Record<string, Quantity>>;
+  /** Features and places it concerns, so that the sketch can point at them. */
+  readonly features?: readonly string[];
+  readonly at?: readonly { readonly x: Grid; readonly y: Grid }[];
+}

@@ -1,0 +1,121 @@
+import type { Point } from '../geometry/point.ts';
+import type { Grid } from '../units/grid.ts';
+import type { Note } from './figure.ts';
+import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
+
+export interface VolumeResult {
+  readonly thickness: Grid;
+  /** Form board's dressed depth + gap under it. */
+  readonly formDepth: Grid;
+  /** Cubic grid units, net, at `thickness`. */
+  readonly net: number;
+  /** Cubic grid units if the forms set the depth instead. */
+  readonly atFormDepth: number;
+}
+
+/** A straight or curved length of form between corners, along free (or formed-wall) edges. */
+export interface FormRun {
+  /** 'R1', 'R2'… counter-clockwise from the first corner of the outline. */
+  readonly mark: string;
+  readonly kind: Extract<EdgeKind, 'free' | 'wall-formed'>;
+  readonly edges: readonly PourEdge[];
+  readonly length: Grid;
+  readonly curved: boolean;
+  readonly piece: number;
+  readonly ring: number;
+}
+
+export interface FormsResult {
+  readonly runs: readonly FormRun[];
+  readonly total: Grid;
+}
+
+export interface Stake {
+  readonly at: Point;
+  /** Direction from the form face outward, radians. */
+  readonly outward: number;
+  readonly run: string;
+  /** Along the run from its start. */
+  readonly along: Grid;
+}
+
+export interface StakesResult {
+  readonly stakes: readonly Stake[];
+  readonly byRun: readonly { readonly run: string; readonly count: number; readonly gap: Grid }[];
+  /** Stakes that fall where nothing may be driven; counted, drawn, and named in a caution. */
+  readonly blocked: readonly Stake[];
+  readonly nails: number;
+  /** kg. */
+  readonly nailWeight: number;
+}
+
+/** One cut piece of mesh as it lies: a rectangle turned by `angle` about its own corner. */
+export interface MeshPiece {
+  readonly row: number;
+  readonly corner: Point;
+  readonly angle: number;
+  readonly length: Grid;
+  readonly width: Grid;
+  readonly sheet: number;
+}
+
+export interface SteelResult {
+  readonly pieces: readonly MeshPiece[];
+  readonly sheets: number;
+  readonly rows: number;
+  /** Sheets that the inset area alone would need, with no laps: a bound to hold the count against. */
+  readonly leastByArea: number;
+  /** Area inside the cover, square grid units. */
+  readonly insetArea: number;
+  /** kg of the sheets bought. */
+  readonly weight: number;
+}
+
+export interface IsolationRun {
+  readonly kind: EdgeKind;
+  readonly edges: readonly PourEdge[];
+  readonly length: Grid;
+}
+export interface JointsResult {
+  readonly isolation: readonly IsolationRun[];
+  readonly total: Grid;
+  readonly pieces: number;
+}
+
+export interface BagCount {
+  readonly mix: string;
+  readonly parts: number;
+  readonly bags: number;
+}
+export interface MixResult {
+  /** Cubic grid units. */
+  readonly net: number;
+  readonly allowance: number;
+  readonly allowanceBy: 'share' | 'minimum-bags' | 'none';
+  readonly needed: number;
+  readonly bags: readonly BagCount[];
+  readonly totalBags: number;
+  /** Concrete that those bags make, cubic grid units. */
+  readonly made: number;
+  /** made − needed: what rounding up to whole bags adds. */
+  readonly rounding: number;
+  /** kg. */
+  readonly weight: number;
+  readonly batches: number;
+  readonly lastBatch: number;
+}
+
+/**
+ * Everything that is counted, as plain data (it crosses to a worker and back). A part is absent when it can't be
+ * figured; `notes` then says why and how to mend it. No figure is ever there that isn't true.
+ */
+export interface Takeoff {
+  readonly pour?: NetPour;
+  readonly volume?: VolumeResult;
+  readonly forms?: FormsResult;
+  readonly stakes?: StakesResult;
+  readonly steel?: SteelResult;
+  readonly joints?: JointsResult;
+  readonly mix?: MixResult;
+  readonly notes: readonly Note[];
+}
