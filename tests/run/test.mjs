@@ -22,7 +22,7 @@ if (filters.length > 0) {
   console.log('no build and no browser tests. `npm test` runs everything.');
 } else {
   step('Types', 'typescript', 'tsc', ['--noEmit']);
-  step('Lint and format', '@biomejs/biome', 'biome', ['check', '.']);
+  step('Lint and format', '@biomejs/biome', 'biome', ['check', '--error-on-warnings', '.']);
   step('Unused files, exports and packages', 'knip', 'knip', []);
   unitTests([]);
   if (step('Build', 'vite', 'vite', ['build', '--logLevel', 'warn'])) await browserTests();
