@@ -7,7 +7,7 @@ import { defineConfig } from 'vitest/config';
 const OFFLINE = 'src/app/offline';
 
 /**
- * The offline copy: writes the manifest and the icon beside index.html, and tells the service worker which files make
+ * The offline copy: writes the manifest and the icons beside index.html, and tells the service worker which files make
  * up this version and a name made of their contents, so that any change is a new version.
  */
 function offline(): Plugin {
@@ -18,12 +18,17 @@ function offline(): Plugin {
       { tag: 'link', attrs: { rel: 'manifest', href: './manifest.webmanifest' }, injectTo: 'head' },
       {
         tag: 'link',
+        attrs: { rel: 'apple-touch-icon', href: './icon.png' },
+        injectTo: 'head',
+      },
+      {
+        tag: 'link',
         attrs: { rel: 'icon', type: 'image/svg+xml', href: './icon.svg' },
         injectTo: 'head',
       },
     ],
     buildStart() {
-      for (const fileName of ['manifest.webmanifest', 'icon.svg']) {
+      for (const fileName of ['manifest.webmanifest', 'icon.svg', 'icon.png']) {
         const source = readFileSync(`${OFFLINE}/${fileName}`);
         this.emitFile({ type: 'asset', fileName, source });
       }
