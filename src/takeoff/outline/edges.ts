@@ -1,0 +1,191 @@
+import { segmentArea } from '../../geometry/arc.ts';
+import { doubledArea } from '../../geometry/area.ts';
+import { distanceToEdge } from '../../geometry/locate.ts';
+import type { ArcOf, Point } from '../../geometry/point.ts';
+import type { Grid } from '../../units/grid.ts';
+import type { Layout } from './layout.ts';
+import type { PourEdge } from './pour.ts';
+import { arcOfEdge } from './shapes.ts';
+import type { Stretch } from './stretches.ts';
+
+/** Rounding bends a straight line by no more than this where a corner was taken into it. */
+const STRAIGHT: Grid = 2;
+
+/** Edges of one ring, and the place of each in the order of the sketch. */
+export interface Joined {
+  readonly edges: readonly PourEdge[];
+  /** Sorts rings and pieces as they were drawn: member, edge of its shape, distance along it. */
+  readonly place: readonly [number, number, number];
+  /** For each stretch given, the number of the edge that it went into. */
+  readonly edgeOf: readonly number[];
+}
+
+/**
+ * Joins the stretches of one ring that make one straight side or one arc and meet one thing. The ring starts at the
+ * earliest drawn corner. A corner is dropped when the side is straight through it, to rounding; on a line that came from
+ * one straight edge of a shape, when it is straight to within 'close enough' (the weld bent it by no more).
+ * A whole circle becomes two half circles.
+ */
+export function joinStretches(layout: Layout, stretches: readonly Stretch[]): Joined {
+  const count = stretches.length;
+  const arcs = stretches.map((stretch) => arcOf(layout, stretch));
+  const isOne = (i: number, j: number) =>
+    isAlike(stretches[i]!, stretches[j]!) &&
+    (arcs[i] ? arcs[j] && isSameSource(stretches[i]!, stretches[j]!) : !arcs[j]);
+
+  let first = 0;
+  for (let i = 0; i < count; i++) {
+    const before = (i + count - 1) % count;
+    if (!isOne(before, i) || (!arcs[i] && bends(stretches[before]!, stretches[i]!, layout))) {
+      first = i;
+      break;
+    }
+  }
+  const groups: number[][] = [];
+  for (let n = 0; n < count; n++) {
+    const i = (first + n) % count;
+    const group = groups[groups.length - 1];
+    const last = group?.[group.length - 1];
+    if (
+      group &&
+      last !== undefined &&
+      isOne(last, i) &&
+      (arcs[i] || isStraight(stretches, [...group, i], layout.tolerance))
+    ) {
+      group.push(i);
+    } else groups.push([i]);
+  }
+  const halved = groups.length === 1 && arcs[groups[0]![0]!] ? halves(groups[0]!) : groups;
+  const edges = halved.map((group) => edgeOf(stretches, group, arcs[group[0]!]));
+  return inDrawnOrder(layout, stretches, halved, edges);
+}
+
+/** The arc's circle when a stretch is a chord of one; the centre and radius alone matter. */
+function arcOf({ members }: Layout, { member, edge }: Stretch): ArcOf | undefined {
+  return arcOfEdge(members[member]!.feature.shape, edge);
+}
+
+function isAlike(a: Stretch, b: Stretch): boolean {
+  return a.kind === b.kind && a.feature === b.feature && a.patch === b.patch;
+}
+
+function isSameSource(a: Stretch, b: Stretch): boolean {
+  return a.member === b.member && a.edge === b.edge;
+}
+
+function bends(a: Stretch, b: Stretch, { tolerance }: Layout): boolean {
+  return !isStraight([a, b], [0, 1], tolerance);
+}
+
+/** Whether the corners between consecutive stretches may be dropped. */
+function isStraight(
+  stretches: readonly Stretch[],
+  group: readonly number[],
+  tolerance: Grid,
+): boolean {
+  const a = stretches[group[0]!]!;
+  const { to } = stretches[group[group.length - 1]!]!;
+  const oneSource = group.every((i) => isSameSource(a, stretches[i]!));
+  const limit = oneSource ? tolerance : STRAIGHT;
+  let reached = 0;
+  for (let k = 0; k < group.length - 1; k++) {
+    const corner = stretches[group[k]!]!.to;
+    const along =
+      (corner.x - a.from.x) * (to.x - a.from.x) + (corner.y - a.from.y) * (to.y - a.from.y);
+    // Turning back on itself is a corner, however narrow.
+    if (along <= reached || distanceToEdge(corner, a.from, to) > limit) return false;
+    reached = along;
+  }
+  return true;
+}
+
+function halves(group: readonly number[]): number[][] {
+  const middle = Math.floor(group.length / 2);
+  return [group.slice(0, middle), group.slice(middle)];
+}
+
+function edgeOf(
+  stretches: readonly Stretch[],
+  group: readonly number[],
+  circle: ArcOf | undefined,
+): PourEdge {
+  const { from, kind, feature, patch } = stretches[group[0]!]!;
+  const { to } = stretches[group[group.length - 1]!]!;
+  if (!circle) {
+    const dx = to.x - from.x;
+    const dy = to.y - from.y;
+    const length = Math.round(Math.sqrt(dx * dx + dy * dy));
+    return { from, to, kind, feature, patch, length };
+  }
+  const { cx, cy, radius } = circle;
+  const sweep = group.reduce((sum, i) => sum + angleAt(cx, cy, stretches[i]!), 0);
+  const length = Math.round(radius * Math.abs(sweep));
+  return { from, to, arc: { cx, cy, radius, sweep }, kind, feature, patch, length };
+}
+
+/** The angle that a chord turns through as seen from a centre, counter-clockwise positive. */
+function angleAt(cx: number, cy: number, { from, to }: Stretch): number {
+  const ax = from.x - cx;
+  const ay = from.y - cy;
+  const bx = to.x - cx;
+  const by = to.y - cy;
+  return Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+}
+
+/** Turns the ring so that it starts where its earliest drawn source does. */
+function inDrawnOrder(
+  { members }: Layout,
+  stretches: readonly Stretch[],
+  groups: readonly (readonly number[])[],
+  edges: readonly PourEdge[],
+): Joined {
+  let start = 0;
+  let place: [number, number, number] = [Number.POSITIVE_INFINITY, 0, 0];
+  groups.forEach((group, g) => {
+    const { member, edge, from } = stretches[group[0]!]!;
+    const { chain } = members[member]!;
+    const corner = chain.points[chain.tags.indexOf(edge)] ?? from;
+    const here: [number, number, number] = [
+      member,
+      edge,
+      Math.hypot(from.x - corner.x, from.y - corner.y),
+    ];
+    if (isBefore(here, place)) {
+      place = here;
+      start = g;
+    }
+  });
+  const edgeOfStretch: number[] = new Array(stretches.length);
+  groups.forEach((group, g) => {
+    for (const i of group) edgeOfStretch[i] = (g - start + groups.length) % groups.length;
+  });
+  return { edges: [...edges.slice(start), ...edges.slice(0, start)], place, edgeOf: edgeOfStretch };
+}
+
+/** Whether one place on the sketch comes before another. */
+export function isBefore(
+  a: readonly [number, number, number],
+  b: readonly [number, number, number],
+): boolean {
+  for (let i = 0; i < 3; i++) if (a[i] !== b[i]) return a[i]! < b[i]!;
+  return false;
+}
+
+/**
+ * Area inside a ring of edges, square grid units, arcs counted as arcs; negative for a hole. Straight-sided rings are
+ * exact to half a square unit's whole numbers.
+ */
+export function ringArea(edges: readonly PourEdge[]): number {
+  const corners: Point[] = edges.map(({ from }) => from);
+  let area = doubledArea(corners) / 2;
+  for (const { from, to, arc } of edges) if (arc) area += bulge(from, to, arc);
+  return area;
+}
+
+/** Area between an arc and its chord, for ends that rounding may have put just off the circle. */
+function bulge(from: Point, to: Point, arc: ArcOf): number {
+  const { cx, cy, radius, sweep } = arc;
+  if (from.x === to.x && from.y === to.y) return segmentArea(arc);
+  const triangle = (from.x - cx) * (to.y - cy) - (from.y - cy) * (to.x - cx);
+  return (radius * radius * sweep - triangle) / 2;
+}
