@@ -1,0 +1,104 @@
+import { type AddFeature, addFeature } from './commands/addFeature.ts';
+import { type InsertCorner, insertCorner } from './commands/insertCorner.ts';
+import { type MirrorFeature, mirrorFeature } from './commands/mirrorFeature.ts';
+import { type MoveCorner, moveCorner } from './commands/moveCorner.ts';
+import { type MoveFeature, moveFeature } from './commands/moveFeature.ts';
+import { type OrderFeature, orderFeature } from './commands/orderFeature.ts';
+import { type RemoveCorner, removeCorner } from './commands/removeCorner.ts';
+import { type RemoveFeature, removeFeature } from './commands/removeFeature.ts';
+import { type SetEdgeDirection, setEdgeDirection } from './commands/setEdgeDirection.ts';
+import { type SetEdgeLength, setEdgeLength } from './commands/setEdgeLength.ts';
+import { type SetFeature, setFeature } from './commands/setFeature.ts';
+import { type SetPractices, setPractices } from './commands/setPractices.ts';
+import { type SetRise, setRise } from './commands/setRise.ts';
+import { type SetRound, setRound } from './commands/setRound.ts';
+import { type SetText, type SetUnits, setText, setUnits } from './commands/setText.ts';
+import { type TurnFeature, turnFeature } from './commands/turnFeature.ts';
+import type { Job } from './job.ts';
+import { type Outcome, type Refusal as RefusalOf, refuse } from './refusal.ts';
+import { attachmentRefusal, settle } from './settle.ts';
+import { unsoundness } from './soundness.ts';
+
+/** Everything that can be done to a job. Plain data: each can be previewed, listed and tested. */
+export type Command =
+  | AddFeature
+  | RemoveFeature
+  | SetFeature
+  | OrderFeature
+  | MoveCorner
+  | MoveFeature
+  | InsertCorner
+  | RemoveCorner
+  | SetRise
+  | SetRound
+  | TurnFeature
+  | MirrorFeature
+  | SetEdgeLength
+  | SetEdgeDirection
+  | SetPractices
+  | SetUnits
+  | SetText;
+
+export type Refusal = RefusalOf;
+
+/**
+ * The job after a command: corners that stay on edges are back on them, and every place is on the grid. The same job
+ * (the same object) when nothing changes. What can't be done is refused with a code and a place, and nothing is done.
+ */
+export function apply(job: Job, command: Command): Outcome {
+  const done = carryOut(job, command);
+  if (!done.ok || done.value === job || done.value.features === job.features) return done;
+  const unheld = attachmentRefusal(done.value);
+  if (unheld) return { ok: false, problems: unheld };
+  // Before settling as well, so that what is no number never gets into the arithmetic.
+  const unsound = firstUnsound(done.value);
+  if (unsound) return unsound;
+  const settled = settle(done.value);
+  return (settled === done.value ? null : firstUnsound(settled)) ?? { ok: true, value: settled };
+}
+
+function firstUnsound(job: Job): Outcome | null {
+  const [found] = unsoundness(job);
+  if (!found) return null;
+  const { code, feature, facts, at } = found;
+  return refuse(code, feature, { ...(facts ? { facts } : {}), ...(at ? { at } : {}) });
+}
+
+function carryOut(job: Job, command: Command): Outcome {
+  switch (command.do) {
+    case 'add-feature':
+      return addFeature(job, command);
+    case 'remove-feature':
+      return removeFeature(job, command);
+    case 'set-feature':
+      return setFeature(job, command);
+    case 'order-feature':
+      return orderFeature(job, command);
+    case 'move-corner':
+      return moveCorner(job, command);
+    case 'move-feature':
+      return moveFeature(job, command);
+    case 'insert-corner':
+      return insertCorner(job, command);
+    case 'remove-corner':
+      return removeCorner(job, command);
+    case 'set-rise':
+      return setRise(job, command);
+    case 'set-round':
+      return setRound(job, command);
+    case 'turn-feature':
+      return turnFeature(job, command);
+    case 'mirror-feature':
+      return mirrorFeature(job, command);
+    case 'set-edge-length':
+      return setEdgeLength(job, command);
+    case 'set-edge-direction':
+      return setEdgeDirection(job, command);
+    case 'set-practices':
+      return setPractices(job, command);
+    case 'set-units':
+      return setUnits(job, command);
+    case 'set-text':
+      return setText(job, command);
+  }
+}

@@ -1,0 +1,26 @@
+import type { Problem } from '../units/result.ts';
+import type { Practices } from './job.ts';
+
+/** What is wrong between practices that are right one by one. `at` stands before each place. */
+export function practiceProblems({ mesh, mix }: Practices, at: string): readonly Problem[] {
+  const place = (name: string) => (at === '' ? name : `${at}.${name}`);
+  const problems: Problem[] = [];
+  if (mesh.lap >= Math.min(mesh.sheetLength, mesh.sheetWidth)) {
+    problems.push({ code: 'field-lap', where: place('mesh.lap'), facts: { seen: mesh.lap } });
+  }
+  const ids = mix.mixes.map(({ id }) => id);
+  ids.forEach((id, index) => {
+    if (ids.indexOf(id) !== index) {
+      const where = place(`mix.mixes[${index}].id`);
+      problems.push({ code: 'field-id-twice', where, facts: { id } });
+    }
+  });
+  for (const role of ['main', 'other'] as const) {
+    const id = mix.blend[role];
+    if (id !== undefined && !ids.includes(id)) {
+      const where = place(`mix.blend.${role}`);
+      problems.push({ code: 'field-no-such-mix', where, facts: { mix: id } });
+    }
+  }
+  return problems;
+}

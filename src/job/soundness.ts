@@ -1,0 +1,87 @@
+import { type Point, samePoint } from '../geometry/point.ts';
+import { EXTENT_LIMIT } from '../units/grid.ts';
+import { edgeEnd } from './find.ts';
+import type { Corner, Feature, Job, Shape } from './job.ts';
+import type { JobProblemCode } from './problems.ts';
+
+/** Something about a shape that no job may have, in memory or in a file. */
+export interface Unsound {
+  readonly code: JobProblemCode;
+  readonly feature: string;
+  /** Number of the corner in its outline, where it is about one. */
+  readonly corner?: number;
+  readonly facts?: Readonly<Record<string, string | number>>;
+  readonly at?: readonly Point[];
+}
+
+/** No place may be farther from the origin than this, 2 km: beyond it something has gone wrong. */
+const FARTHEST = 10 * EXTENT_LIMIT;
+
+/** All that is unsound about the shapes of a job, in order. Crossing outlines are sound: they are work under way. */
+export function unsoundness(job: Job): readonly Unsound[] {
+  const found = job.features.flatMap(shapeUnsound);
+  return found.length > 0 ? found : extentUnsound(job);
+}
+
+function shapeUnsound(feature: Feature): readonly Unsound[] {
+  const { id, shape } = feature;
+  const say = (code: JobProblemCode, more: Omit<Unsound, 'code' | 'feature'> = {}): Unsound => ({
+    code,
+    feature: id,
+    ...more,
+  });
+  if (shape.form === 'round') {
+    const { center, diameter } = shape;
+    const numbers = numberUnsound([center.x, center.y, diameter]);
+    if (numbers) return [say(numbers)];
+    return diameter > 0 ? [] : [say('size-not-positive', { facts: { seen: diameter } })];
+  }
+  const { corners, closed } = shape;
+  const found: Unsound[] = [];
+  const least = closed && !corners.some(({ rise }) => rise !== 0) ? 3 : 2;
+  if (corners.length < least) found.push(say('too-few-corners', { facts: { least } }));
+  corners.forEach((corner, index) => {
+    const numbers = numberUnsound([corner.x, corner.y, corner.rise]);
+    if (numbers) {
+      found.push(say(numbers, { corner: index }));
+      return;
+    }
+    const end = edgeEnd(shape, index);
+    if (end && samePoint(corner, end)) {
+      found.push(say('corners-coincide', { corner: index, at: [{ x: corner.x, y: corner.y }] }));
+    }
+  });
+  return found;
+}
+
+function numberUnsound(numbers: readonly number[]): JobProblemCode | null {
+  if (!numbers.every(Number.isSafeInteger)) return 'not-on-grid';
+  return numbers.some((one) => Math.abs(one) > FARTHEST) ? 'too-far' : null;
+}
+
+/** The job may be 200 m across, arcs and all: the bound within which areas are exact. */
+function extentUnsound(job: Job): readonly Unsound[] {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const feature of job.features) {
+    for (const { x, y, reach } of reaches(feature.shape)) {
+      minX = Math.min(minX, x - reach);
+      minY = Math.min(minY, y - reach);
+      maxX = Math.max(maxX, x + reach);
+      maxY = Math.max(maxY, y + reach);
+    }
+    if (maxX - minX > EXTENT_LIMIT || maxY - minY > EXTENT_LIMIT) {
+      return [{ code: 'too-large', feature: feature.id }];
+    }
+  }
+  return [];
+}
+
+/** Places of a shape, each with how far the shape goes beyond it. An arc stays within its rise of its chord's ends. */
+function reaches(shape: Shape): readonly (Point & { readonly reach: number })[] {
+  if (shape.form === 'round') return [{ ...shape.center, reach: shape.diameter / 2 }];
+  return shape.corners.map((corner: Corner, index) => {
+    const before = shape.corners[index - 1] ?? shape.corners.at(-1);
+    const reach = Math.max(Math.abs(corner.rise), Math.abs(before?.rise ?? 0));
+    return { x: corner.x, y: corner.y, reach };
+  });
+}
