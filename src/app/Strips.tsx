@@ -1,0 +1,61 @@
+import type { Desk } from './jobs/desk.ts';
+import { NewVersionNote } from './NewVersionNote.tsx';
+import { useAppState, useSession, useStore, useWords } from './SessionContext.ts';
+
+interface StripsProps {
+  readonly desk: Desk;
+  readonly onJobs: () => void;
+}
+
+/** What must be known before going on, above the work and never over it. */
+export function Strips({ desk, onJobs }: StripsProps) {
+  const words = useWords().app;
+  const session = useSession();
+  const saving = useAppState((state) => state.saving);
+  const hold = useAppState((state) => state.hold);
+  const welcome = useAppState((state) => state.welcome);
+  const cantKeep = useStore(desk.board, (board) => board.cantKeep);
+  return (
+    <div className="strips">
+      <NewVersionNote idle={desk.idle} />
+      {welcome ? (
+        <div className="strip">
+          <p>{words.welcome.says}</p>
+          <button
+            type="button"
+            className="plain"
+            onClick={() => {
+              session.endWelcome();
+              onJobs();
+            }}
+          >
+            {words.welcome.own}
+          </button>
+          <button type="button" className="plain" onClick={session.endWelcome}>
+            {words.welcome.close}
+          </button>
+        </div>
+      ) : null}
+      {hold === 'other-tab' ? (
+        <div className="strip" role="status">
+          <p>{words.otherTab.says}</p>
+          <button type="button" className="plain" onClick={desk.takeOver}>
+            {words.otherTab.takeOver}
+          </button>
+        </div>
+      ) : null}
+      {saving.is === 'not-saved' || cantKeep !== null ? (
+        <div className="strip" role="alert">
+          <p>
+            {saving.is === 'not-saved'
+              ? words.saving.notSavedWhy(saving.why)
+              : words.jobs.cantKeep(cantKeep ?? '')}
+          </p>
+          <button type="button" className="plain" onClick={desk.exportOpen}>
+            {words.saving.exportNow}
+          </button>
+        </div>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,93 @@
+import { useState } from 'react';
+import { useWords } from '../SessionContext.ts';
+import type { Desk, JobSummary } from './desk.ts';
+
+interface JobRowProps {
+  readonly job: JobSummary;
+  readonly isOpen: boolean;
+  readonly desk: Desk;
+  readonly onOpened: () => void;
+}
+
+export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
+  const words = useWords().app;
+  const [newName, setNewName] = useState<string | null>(null);
+  const name = job.name || words.head.unnamed;
+  const when = new Intl.DateTimeFormat(undefined, {
+    dateStyle: 'medium',
+    timeStyle: 'short',
+  }).format(job.changed);
+
+  if (newName !== null) {
+    return (
+      <li>
+        <form
+          className="rename"
+          onSubmit={(event) => {
+            event.preventDefault();
+            desk.rename(job.id, newName.trim());
+            setNewName(null);
+          }}
+        >
+          <label className="field">
+            {words.jobs.name}
+            <input value={newName} onChange={(event) => setNewName(event.currentTarget.value)} />
+          </label>
+          <div className="button-row">
+            <button type="submit" className="main-button">
+              {words.jobs.save}
+            </button>
+            <button type="button" className="plain" onClick={() => setNewName(null)}>
+              {words.jobs.cancel}
+            </button>
+          </div>
+        </form>
+      </li>
+    );
+  }
+
+  return (
+    <li>
+      <p className="job-row-name">{name}</p>
+      <p className="field-note">{isOpen ? words.jobs.isOpen : words.jobs.changed(when)}</p>
+      <div className="button-row">
+        {isOpen ? null : (
+          <button
+            type="button"
+            className="main-button"
+            aria-label={`${words.jobs.open}: ${name}`}
+            onClick={async () => {
+              if (await desk.open(job.id)) onOpened();
+            }}
+          >
+            {words.jobs.open}
+          </button>
+        )}
+        <button
+          type="button"
+          className="plain"
+          aria-label={`${words.jobs.rename}: ${name}`}
+          onClick={() => setNewName(job.name)}
+        >
+          {words.jobs.rename}
+        </button>
+        <button
+          type="button"
+          className="plain"
+          aria-label={`${words.jobs.copy}: ${name}`}
+          onClick={() => desk.copy(job.id)}
+        >
+          {words.jobs.copy}
+        </button>
+        <button
+          type="button"
+          className="plain danger"
+          aria-label={`${words.jobs.remove}: ${name}`}
+          onClick={() => desk.remove(job.id)}
+        >
+          {words.jobs.remove}
+        </button>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,117 @@
+import { type FormEvent, useState } from 'react';
+import { demoJob } from '../../job/demo.ts';
+import type { Job, UnitStyle } from '../../job/job.ts';
+import { blankJob, lShapeJob, rectangleJob } from '../../job/start.ts';
+import { sayProblem } from '../../sheet/words/say.ts';
+import { FOOT, type Grid, METRE } from '../../units/grid.ts';
+import { formatLength, parseLength } from '../../units/length.ts';
+import type { Problem } from '../../units/result.ts';
+import { useWords } from '../SessionContext.ts';
+
+type Kind = 'rectangle' | 'ell' | 'blank' | 'sample';
+type Size = 'length' | 'width' | 'notchLength' | 'notchWidth';
+
+const KINDS: readonly Kind[] = ['rectangle', 'ell', 'blank', 'sample'];
+const SIZES: Readonly<Record<Kind, readonly Size[]>> = {
+  rectangle: ['length', 'width'],
+  ell: ['length', 'width', 'notchLength', 'notchWidth'],
+  blank: [],
+  sample: [],
+};
+
+/** Round numbers in either system to start from; every one can be typed over. */
+function firstSizes(units: UnitStyle): Record<Size, string> {
+  const metric = units === 'metric';
+  const size = (feet: number, metres: number) =>
+    formatLength(metric ? metres * METRE : feet * FOOT, units);
+  return {
+    length: size(12, 4),
+    width: size(10, 3),
+    notchLength: size(4, 1.5),
+    notchWidth: size(3, 1),
+  };
+}
+
+interface StartFormProps {
+  readonly units: UnitStyle;
+  readonly onStart: (job: Job) => void;
+}
+
+export function StartForm({ units, onStart }: StartFormProps) {
+  const words = useWords();
+  const jobs = words.app.jobs;
+  const [kind, setKind] = useState<Kind>('rectangle');
+  const [name, setName] = useState('');
+  const [sizes, setSizes] = useState(() => firstSizes(units));
+  const [problems, setProblems] = useState<Partial<Record<Size | 'all', readonly Problem[]>>>({});
+
+  function start(event: FormEvent) {
+    event.preventDefault();
+    if (kind === 'sample') return onStart(demoJob());
+    const read = SIZES[kind].map((size) => ({ size, result: parseLength(sizes[size], units) }));
+    const wrong = read.flatMap(({ size, result }) => (result.ok ? [] : [[size, result.problems]]));
+    setProblems(Object.fromEntries(wrong));
+    if (wrong.length > 0) return;
+    const lengths = read.flatMap(({ result }) => (result.ok ? [result.value] : []));
+    const made = make(kind, lengths);
+    if (!made.ok) return setProblems({ all: made.problems });
+    onStart({ ...made.value, name: name.trim() || jobs.newName, units });
+  }
+
+  return (
+    <form className="start" onSubmit={start} noValidate>
+      <fieldset className="choices">
+        <legend>{jobs.start}</legend>
+        {KINDS.map((one) => (
+          <label key={one} className="choice">
+            <input
+              type="radio"
+              name="start-kind"
+              checked={one === kind}
+              onChange={() => setKind(one)}
+            />
+            {jobs[one]}
+          </label>
+        ))}
+      </fieldset>
+      {kind === 'sample' ? null : (
+        <label className="field">
+          {jobs.name}
+          <input value={name} onChange={(event) => setName(event.currentTarget.value)} />
+        </label>
+      )}
+      {SIZES[kind].map((size) => (
+        <label key={size} className="field">
+          {jobs[size]}
+          <input
+            value={sizes[size]}
+            aria-invalid={problems[size] !== undefined}
+            onChange={(event) => setSizes({ ...sizes, [size]: event.currentTarget.value })}
+          />
+          {problems[size]?.map((problem) => (
+            <span key={problem.code} className="field-error" role="alert">
+              {sayProblem(words.sheet, problem)}
+            </span>
+          ))}
+        </label>
+      ))}
+      {problems.all?.map((problem) => (
+        <p key={problem.code} className="field-error" role="alert">
+          {sayProblem(words.sheet, problem)}
+        </p>
+      ))}
+      <button type="submit" className="main-button">
+        {jobs.make}
+      </button>
+    </form>
+  );
+
+  function make(
+    of: Kind,
+    [length = 0, width = 0, notchLength = 0, notchWidth = 0]: readonly Grid[],
+  ) {
+    if (of === 'rectangle') return rectangleJob(length, width);
+    if (of === 'ell') return lShapeJob(length, width, notchLength, notchWidth);
+    return { ok: true as const, value: blankJob() };
+  }
+}

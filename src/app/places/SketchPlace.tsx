@@ -1,0 +1,42 @@
+import type { Station } from '../../takeoff/figure.ts';
+import { CornersPanel } from '../CornersPanel.tsx';
+import type { Desk } from '../jobs/desk.ts';
+import { PracticesPanel } from '../practices/PracticesPanel.tsx';
+import { useAppState } from '../SessionContext.ts';
+import { SketchArea } from '../SketchArea.tsx';
+import { Guard } from '../Trouble.tsx';
+import { TicketPanel } from '../ticket/TicketPanel.tsx';
+import { Side } from './Side.tsx';
+import { ToolBelt } from './ToolBelt.tsx';
+
+interface SketchPlaceProps {
+  readonly station: Station;
+  readonly desk: Desk;
+}
+
+/** A station of the day: the sketch with its layer, the belt, and its ticket. */
+export function SketchPlace({ station, desk }: SketchPlaceProps) {
+  const jobId = useAppState((state) => state.jobId);
+  const guardOf = `${jobId} ${station}`;
+  return (
+    <>
+      <main className="site">
+        <Guard of={guardOf} onExport={desk.exportOpen}>
+          <SketchArea station={station} />
+        </Guard>
+      </main>
+      <ToolBelt />
+      <Side
+        content={{
+          ticket: () => (
+            <Guard of={guardOf} onExport={desk.exportOpen}>
+              <TicketPanel station={station} />
+            </Guard>
+          ),
+          practices: () => <PracticesPanel />,
+          corners: () => <CornersPanel />,
+        }}
+      />
+    </>
+  );
+}

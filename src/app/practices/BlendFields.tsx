@@ -1,0 +1,75 @@
+import type { Practices } from '../../job/job.ts';
+import { useWords } from '../SessionContext.ts';
+import type { MixFieldsProps } from './MixFields.tsx';
+import { countReading } from './reading.ts';
+import { TypedReading } from './TypedReading.tsx';
+
+const MOST_PARTS = 20;
+
+/** Parts, by bag count, of one mix to parts of another; or one mix alone. */
+export function BlendFields({ practices, onPractices }: MixFieldsProps) {
+  const words = useWords().app.practices;
+  const { mix } = practices;
+  const { blend, mixes } = mix;
+
+  function put(next: Practices['mix']['blend']) {
+    onPractices({ ...practices, mix: { ...mix, blend: next } });
+  }
+
+  function chooseMain(main: string) {
+    const { other, ...alone } = blend;
+    if (other === undefined || other === main) put({ ...alone, main, otherParts: 0 });
+    else put({ ...blend, main });
+  }
+
+  function chooseOther(other: string) {
+    const { other: _, ...alone } = blend;
+    if (other === '') put({ ...alone, otherParts: 0 });
+    else put({ ...alone, other, otherParts: Math.max(1, blend.otherParts) });
+  }
+
+  return (
+    <div className="mix-card">
+      <label className="field">
+        {words.fields.mainMix.label}
+        <select value={blend.main} onChange={(event) => chooseMain(event.currentTarget.value)}>
+          {mixes.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className="field">
+        {words.fields.otherMix.label}
+        <select
+          value={blend.other ?? ''}
+          onChange={(event) => chooseOther(event.currentTarget.value)}
+        >
+          <option value="">{words.noOther}</option>
+          {mixes
+            .filter(({ id }) => id !== blend.main)
+            .map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+        </select>
+      </label>
+      {blend.other === undefined ? null : (
+        <>
+          <TypedReading
+            label={words.fields.mainParts.label}
+            reading={countReading(blend.mainParts, 1, MOST_PARTS)}
+            onValue={(mainParts) => put({ ...blend, mainParts })}
+          />
+          <TypedReading
+            label={words.fields.otherParts.label}
+            reading={countReading(blend.otherParts, 1, MOST_PARTS)}
+            onValue={(otherParts) => put({ ...blend, otherParts })}
+          />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import type { BoardSize, Practices, UnitStyle } from '../../job/job.ts';
+import { useWords } from '../SessionContext.ts';
+import { BOARD_SIZES, type Field } from './fields.ts';
+import { readingOf } from './reading.ts';
+import { TypedReading } from './TypedReading.tsx';
+
+interface FieldRowProps {
+  readonly field: Field;
+  readonly practices: Practices;
+  readonly units: UnitStyle;
+  readonly onPractices: (practices: Practices) => void;
+}
+
+export function FieldRow({ field, practices, units, onPractices }: FieldRowProps) {
+  const words = useWords();
+  const says = words.app.practices;
+  const { label } = says.fields[field.key];
+  const note = field.note ? says.notes[field.note] : undefined;
+
+  function input() {
+    if (field.kind === 'yes-no') {
+      return (
+        <label className="choice">
+          <input
+            type="checkbox"
+            checked={field.get(practices)}
+            onChange={(event) => onPractices(field.put(practices, event.currentTarget.checked))}
+          />
+          {label}
+        </label>
+      );
+    }
+    if (field.kind === 'board') {
+      return (
+        <label className="field">
+          {label}
+          <select
+            value={field.get(practices)}
+            onChange={(event) =>
+              onPractices(field.put(practices, event.currentTarget.value as BoardSize))
+            }
+          >
+            {BOARD_SIZES.map((size) => (
+              <option key={size} value={size}>
+                {says.boards[size]}
+              </option>
+            ))}
+          </select>
+        </label>
+      );
+    }
+    return (
+      <TypedReading
+        label={label}
+        reading={readingOf(field, practices, units)}
+        onValue={(value) => onPractices(field.put(practices, value))}
+      />
+    );
+  }
+
+  return (
+    <div className="practice">
+      {input()}
+      {note ? (
+        <details className="differs">
+          <summary>{says.differs}</summary>
+          <p>{note.says}</p>
+          <p className="field-note">{note.source}</p>
+        </details>
+      ) : null}
+    </div>
+  );
+}

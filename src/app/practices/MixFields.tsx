@@ -1,0 +1,49 @@
+import type { Practices, UnitStyle } from '../../job/job.ts';
+import { CUBIC_FOOT, POUND_KG } from '../../units/grid.ts';
+import { useWords } from '../SessionContext.ts';
+import { BlendFields } from './BlendFields.tsx';
+import { MixCard } from './MixCard.tsx';
+
+export interface MixFieldsProps {
+  readonly practices: Practices;
+  readonly units: UnitStyle;
+  readonly onPractices: (practices: Practices) => void;
+}
+
+/** The mixes on hand, as printed on their bags, and how two of them are blended. */
+export function MixFields({ practices, units, onPractices }: MixFieldsProps) {
+  const words = useWords().app.practices;
+  const { mix } = practices;
+
+  function add() {
+    const id = freeId(mix.mixes.map((one) => one.id));
+    const bag = { id, name: words.newMix, weight: 60 * POUND_KG, yield: 0.45 * CUBIC_FOOT };
+    onPractices({ ...practices, mix: { ...mix, mixes: [...mix.mixes, bag] } });
+  }
+
+  return (
+    <>
+      <h3>{words.blend}</h3>
+      <BlendFields practices={practices} units={units} onPractices={onPractices} />
+      <h3>{words.mixes}</h3>
+      {mix.mixes.map((bag) => (
+        <MixCard
+          key={bag.id}
+          bag={bag}
+          practices={practices}
+          units={units}
+          onPractices={onPractices}
+        />
+      ))}
+      <button type="button" className="plain" onClick={add}>
+        {words.addMix}
+      </button>
+    </>
+  );
+}
+
+function freeId(taken: readonly string[]): string {
+  let number = taken.length + 1;
+  while (taken.includes(`mix${number}`)) number += 1;
+  return `mix${number}`;
+}

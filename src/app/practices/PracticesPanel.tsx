@@ -1,0 +1,36 @@
+import type { Practices } from '../../job/job.ts';
+import { useAppState, useSession, useWords } from '../SessionContext.ts';
+import { FieldRow } from './FieldRow.tsx';
+import { FormDepthOffer } from './FormDepthOffer.tsx';
+import { FIELDS } from './fields.ts';
+import { MixFields } from './MixFields.tsx';
+
+/** The practices that bear on the station at hand. */
+export function PracticesPanel() {
+  const words = useWords().app;
+  const session = useSession();
+  const place = useAppState((state) => state.place);
+  const units = useAppState((state) => state.history.now.job.units);
+  const practices = useAppState((state) => state.history.now.job.practices);
+
+  function put(next: Practices) {
+    session.commit({ do: 'set-practices', practices: next });
+  }
+
+  return (
+    <section className="practices" aria-label={words.practices.of(words.places[place])}>
+      <p className="field-note">{words.practices.intro}</p>
+      {place === 'ground' || place === 'forms' ? <FormDepthOffer onPractices={put} /> : null}
+      {FIELDS[place].map((field) => (
+        <FieldRow
+          key={field.key}
+          field={field}
+          practices={practices}
+          units={units}
+          onPractices={put}
+        />
+      ))}
+      {place === 'mix' ? <MixFields practices={practices} units={units} onPractices={put} /> : null}
+    </section>
+  );
+}

@@ -1,0 +1,117 @@
+import type { Command, Refusal } from '../job/commands.ts';
+import type { Job } from '../job/job.ts';
+import type { Selection, ToolName } from '../sketch/tools/tool.ts';
+import type { View } from '../sketch/view.ts';
+import type { Place } from './places/places.ts';
+import type { Saver } from './saving.ts';
+import {
+  type AppState,
+  commit,
+  type Kept,
+  openState,
+  type Panel,
+  type Pull,
+  preview,
+  shownJob,
+  stepBack,
+  stepForward,
+  type Theme,
+} from './state.ts';
+import { createStore, type Store } from './store.ts';
+import type { LiveTakeoff, LiveTakeoffs } from './worker/live.ts';
+
+/** The app at work on one job: its state, its takeoff, and everything that can be done from a button. */
+export interface Session {
+  readonly state: Store<AppState>;
+  readonly live: Store<LiveTakeoff>;
+  readonly figureAgain: () => void;
+  readonly preview: (command: Command | null) => void;
+  readonly commit: (command: Command) => void;
+  readonly refuse: (refusal: Refusal | null) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly use: (tool: ToolName) => void;
+  readonly select: (selection: Selection | null) => void;
+  readonly look: (view: View | null) => void;
+  readonly go: (place: Place) => void;
+  readonly show: (panel: Panel) => void;
+  readonly pull: (pull: Pull) => void;
+  readonly light: (theme: Theme) => void;
+  readonly endWelcome: () => void;
+  /** Another job on the table. `untried`: it was read from a file or the store. */
+  readonly open: (jobId: string, job: Job, kept: Partial<Kept>, untried: boolean) => void;
+}
+
+export interface SessionSetup {
+  readonly first: AppState;
+  readonly untried: boolean;
+  readonly takeoffs: LiveTakeoffs;
+  readonly saver: Pick<Saver, 'save' | 'soon'>;
+  readonly keepTheme: (theme: Theme) => void;
+}
+
+export function createSession({
+  first,
+  untried,
+  takeoffs,
+  saver,
+  keepTheme,
+}: SessionSetup): Session {
+  const state = createStore(first);
+  takeoffs.want(shownJob(first), untried);
+
+  /** Every change goes through here: the takeoff follows the job on screen, the store the committed one. */
+  function change(step: (before: AppState) => AppState) {
+    const before = state.get();
+    state.set(step);
+    const after = state.get();
+    if (after === before) return;
+    takeoffs.want(shownJob(after));
+    if (after.hold !== 'mine') return;
+    if (after.history.now.job !== before.history.now.job) {
+      saver.save(after.jobId, after.history.now.job, keptOf(after));
+    } else if (lookedElsewhere(before, after)) {
+      saver.soon(after.jobId, after.history.now.job, keptOf(after));
+    }
+  }
+
+  function set(part: Partial<AppState>) {
+    change((before) => ({ ...before, ...part }));
+  }
+
+  return {
+    state,
+    live: takeoffs.live,
+    figureAgain: takeoffs.again,
+    preview: (command) => change((before) => preview(before, command)),
+    commit: (command) => change((before) => commit(before, command)),
+    refuse: (refusal) => set({ refusal }),
+    undo: () => change(stepBack),
+    redo: () => change(stepForward),
+    use: (tool) => set({ tool }),
+    select: (selection) => set({ selection }),
+    look: (view) => set({ view }),
+    go: (place) => set({ place, draft: null, ...(place === 'sheet' ? { panel: 'ticket' } : {}) }),
+    show: (panel) => set({ panel }),
+    pull: (pull) => set({ pull }),
+    light: (theme) => {
+      keepTheme(theme);
+      set({ theme });
+    },
+    endWelcome: () => set({ welcome: false }),
+    open: (jobId, job, kept, isUntried) => {
+      const { theme, pull } = state.get();
+      const opened = { ...openState(jobId, job, kept, theme), pull };
+      takeoffs.want(job, isUntried);
+      state.set(() => opened);
+    },
+  };
+}
+
+function keptOf({ view, place, panel }: AppState): Kept {
+  return { view, place, panel };
+}
+
+function lookedElsewhere(before: AppState, after: AppState): boolean {
+  return after.view !== before.view || after.place !== before.place || after.panel !== before.panel;
+}

@@ -1,0 +1,36 @@
+import type { Station } from '../../takeoff/figure.ts';
+import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
+import { shownJob } from '../state.ts';
+import { NoteList } from './NoteList.tsx';
+import { Slip } from './Slip.tsx';
+import { Standing } from './Standing.tsx';
+import { ticketOf } from './ticketOf.ts';
+
+/** The ticket of one station: what is in the way, the figures, what to look out for, what was taken as so. */
+export function TicketPanel({ station }: { readonly station: Station }) {
+  const words = useWords().app;
+  const live = useLiveTakeoff();
+  const shown = useAppState(shownJob);
+  // Figures are read with the job that they were figured from; only the units are today's.
+  const of = live.of;
+  const ticket = of ? ticketOf(of, live.takeoff, station) : null;
+  const notes = live.takeoff.notes.filter((note) => concerns(note.station, note.weight, station));
+  return (
+    <article className="slip" data-standing={live.standing}>
+      <header className="slip-head">
+        <h2>{words.ticket.title(words.places[station])}</h2>
+        <p>{[shown.name, shown.site].filter(Boolean).join(' · ')}</p>
+      </header>
+      <Standing />
+      <NoteList notes={notes} weight="stop" units={shown.units} />
+      {ticket ? <Slip ticket={ticket} units={shown.units} /> : null}
+      <NoteList notes={notes} weight="caution" units={shown.units} />
+      <NoteList notes={notes} weight="assumption" units={shown.units} />
+    </article>
+  );
+}
+
+/** What stops the pour stops every station after it, so it is said on each of them. */
+export function concerns(of: Station, weight: string, station: Station): boolean {
+  return of === station || (weight === 'stop' && of === 'ground');
+}

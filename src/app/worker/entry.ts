@@ -1,0 +1,17 @@
+import { takeoff } from '../../takeoff/takeoff.ts';
+import type { Answer, Ask } from './messages.ts';
+
+// No logic of its own: the same pure function that the page runs for small jobs.
+self.addEventListener('message', ({ data }: MessageEvent<Ask>) => {
+  self.postMessage(answer(data));
+});
+
+function answer({ id, job }: Ask): Answer {
+  const start = performance.now();
+  try {
+    const figured = takeoff(job);
+    return { id, took: performance.now() - start, takeoff: figured };
+  } catch (error) {
+    return { id, failed: error instanceof Error ? error.message : String(error) };
+  }
+}

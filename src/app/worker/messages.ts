@@ -1,0 +1,13 @@
+import type { Job } from '../../job/job.ts';
+import type { Takeoff } from '../../takeoff/result.ts';
+
+/** What the page asks of the worker. */
+export interface Ask {
+  readonly id: number;
+  readonly job: Job;
+}
+
+/** What comes back: `took` in milliseconds inside the worker; `failed` is our own fault, for the record. */
+export type Answer =
+  | { readonly id: number; readonly took: number; readonly takeoff: Takeoff }
+  | { readonly id: number; readonly failed: string };

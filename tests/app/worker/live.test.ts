@@ -1,0 +1,165 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { WorkerLike } from '../../../src/app/worker/client.ts';
+import { createLiveTakeoffs } from '../../../src/app/worker/live.ts';
+import type { Ask } from '../../../src/app/worker/messages.ts';
+import type { Job } from '../../../src/job/job.ts';
+import type { Takeoff } from '../../../src/takeoff/result.ts';
+
+/** Stands for a takeoff: its one note tells which job it is of. */
+function takeoffOf(job: Job): Takeoff {
+  return { notes: [{ code: job.name, weight: 'assumption', station: 'ground' }] };
+}
+
+function jobOf(name: string, corners = 4): Job {
+  const shape = { form: 'outline', closed: true, corners: Array.from({ length: corners }) };
+  return { name, features: [{ shape }] } as unknown as Job;
+}
+
+function setUp() {
+  let time = 0;
+  let cost = 1;
+  const here: string[] = [];
+  const asks: Ask[] = [];
+  const workers: (WorkerLike & { ended: boolean })[] = [];
+  const takeoffs = createLiveTakeoffs({
+    figure: (job) => {
+      here.push(job.name);
+      time += cost;
+      if (job.name === 'breaks') throw new Error('impossible');
+      return takeoffOf(job);
+    },
+    startWorker: () => {
+      const worker = {
+        ended: false,
+        postMessage: (ask: Ask) => asks.push(ask),
+        terminate: () => {
+          worker.ended = true;
+        },
+        onmessage: null as WorkerLike['onmessage'],
+        onerror: null as WorkerLike['onerror'],
+      };
+      workers.push(worker);
+      return worker;
+    },
+    clock: () => time,
+    slowAfter: 8,
+    manyCorners: 100,
+    patience: 5000,
+  });
+  const shown = () => {
+    const { takeoff, standing } = takeoffs.live.get();
+    return `${takeoff.notes[0]?.code ?? 'nothing'} ${standing}`;
+  };
+  return {
+    takeoffs,
+    here,
+    asks,
+    workers,
+    shown,
+    costs: (ms: number) => {
+      cost = ms;
+    },
+    answer: (took = 1) => {
+      const ask = asks.at(-1);
+      if (!ask) throw new Error('Nothing was asked.');
+      const takeoff = takeoffOf(ask.job);
+      workers.at(-1)?.onmessage?.({ data: { id: ask.id, took, takeoff } });
+    },
+  };
+}
+
+describe('live takeoff', () => {
+  beforeEach(() => void vi.useFakeTimers());
+  afterEach(() => void vi.useRealTimers());
+
+  it('figures a small job at once, and once only', () => {
+    const { takeoffs, here, shown, workers } = setUp();
+    const job = jobOf('small');
+    takeoffs.want(job);
+    takeoffs.want(job);
+    expect(shown()).toBe('small current');
+    expect(here).toEqual(['small']);
+    expect(workers).toHaveLength(0);
+  });
+
+  it('comes back to a job figured moments ago without figuring it again', () => {
+    const { takeoffs, here, shown } = setUp();
+    const job = jobOf('kept');
+    takeoffs.want(job);
+    takeoffs.want(jobOf('draft'));
+    takeoffs.want(job);
+    expect(shown()).toBe('kept current');
+    expect(here).toEqual(['kept', 'draft']);
+  });
+
+  it('sends the next one to the worker after a slow one, and comes back when it is quick', () => {
+    const { takeoffs, here, shown, costs, answer } = setUp();
+    costs(20);
+    takeoffs.want(jobOf('slow'));
+    takeoffs.want(jobOf('next'));
+    expect(shown()).toBe('slow behind');
+    answer(2);
+    expect(shown()).toBe('next current');
+    takeoffs.want(jobOf('quick'));
+    expect(here).toEqual(['slow', 'quick']);
+  });
+
+  it('never tries a job with many corners on the page', () => {
+    const { takeoffs, here, asks } = setUp();
+    takeoffs.want(jobOf('huge', 101));
+    expect(here).toEqual([]);
+    expect(asks.map((ask) => ask.job.name)).toEqual(['huge']);
+  });
+
+  it('lets the newest win', () => {
+    const { takeoffs, asks, shown, answer } = setUp();
+    takeoffs.want(jobOf('first', 101));
+    takeoffs.want(jobOf('second', 101));
+    takeoffs.want(jobOf('third', 101));
+    answer(20);
+    expect(shown()).toBe('first behind');
+    answer(20);
+    expect(shown()).toBe('third current');
+    expect(asks.map((ask) => ask.job.name)).toEqual(['first', 'third']);
+  });
+
+  it('shows nothing of the job before while an untried one is figured', () => {
+    const { takeoffs, here, shown, answer } = setUp();
+    takeoffs.want(jobOf('mine'));
+    takeoffs.want(jobOf('from a file'), true);
+    expect(shown()).toBe('nothing behind');
+    expect(here).toEqual(['mine']);
+    answer();
+    expect(shown()).toBe('from a file current');
+  });
+
+  it('ends a worker that does not answer, says so, and goes on with the next job', () => {
+    const { takeoffs, workers, asks, here, shown, answer } = setUp();
+    takeoffs.want(jobOf('trap'), true);
+    vi.advanceTimersByTime(5000);
+    expect(workers[0]?.ended).toBe(true);
+    expect(shown()).toBe('nothing stuck');
+    takeoffs.want(jobOf('mended'));
+    expect(here).toEqual([]);
+    expect(asks.at(-1)?.job.name).toBe('mended');
+    answer();
+    expect(shown()).toBe('mended current');
+  });
+
+  it('keeps the last good takeoff, marked, when one fails', () => {
+    const { takeoffs, shown } = setUp();
+    takeoffs.want(jobOf('good'));
+    takeoffs.want(jobOf('breaks'));
+    expect(shown()).toBe('good failed');
+    expect(takeoffs.live.get().why).toBe('impossible');
+  });
+
+  it('drops late news of an earlier job', () => {
+    const { takeoffs, shown, answer } = setUp();
+    takeoffs.want(jobOf('big', 101));
+    takeoffs.want(jobOf('small'));
+    expect(shown()).toBe('small current');
+    answer();
+    expect(shown()).toBe('small current');
+  });
+});
