@@ -1,0 +1,184 @@
+import './sketch.css';
+import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
+import type { Command, Refusal } from '../job/commands.ts';
+import type { Job } from '../job/job.ts';
+import type { Station } from '../takeoff/figure.ts';
+import type { Takeoff } from '../takeoff/result.ts';
+import type { Problem } from '../units/result.ts';
+import { StageBars } from './bars/StageBars.tsx';
+import { datumOf } from './datum.ts';
+import { lengthsOf } from './lengthsInHand.ts';
+import { SketchCanvas } from './paintKonva.tsx';
+import { siteOf } from './site.ts';
+import { spokenSelection, spokenSnap } from './spoken.ts';
+import { meaningOf } from './stageKeys.ts';
+import type { Scene, Selection, ToolName } from './tools/tool.ts';
+import { useDrawing } from './useDrawing.ts';
+import { useHand, useStandingJob } from './useHand.ts';
+import { usePalette } from './usePalette.ts';
+import { usePointers } from './usePointers.ts';
+import { useSize } from './useSize.ts';
+import { fitView, type View } from './view.ts';
+import type { SketchWords } from './words/en.ts';
+
+export interface SketchStageProps {
+  /** The job on screen: with the preview of a gesture under way, when there is one. */
+  readonly job: Job;
+  readonly takeoff: Takeoff;
+  readonly station: Station;
+  readonly tool: ToolName;
+  readonly selection: Selection | null;
+  /** null: fit the whole site; the view that came of it is reported at once. */
+  readonly view: View | null;
+  readonly theme: 'light' | 'dark';
+  readonly words: SketchWords;
+  readonly sayProblem: (problem: Problem) => string;
+  readonly onView: (view: View) => void;
+  readonly onSelect: (selection: Selection | null) => void;
+  readonly onTool: (tool: ToolName) => void;
+  readonly onPreview: (command: Command | null) => void;
+  readonly onCommit: (command: Command) => void;
+  readonly onRefusal: (refusal: Refusal) => void;
+}
+
+/** The sketch: the drawing, what is in hand above it, and the bar to type in under it. */
+export function SketchStage(props: SketchStageProps) {
+  const { job, tool, selection, words } = props;
+  const helpId = useId();
+  const frame = useRef<HTMLDivElement>(null);
+  const size = useSize(frame);
+  const palette = usePalette(frame, props.theme);
+  const { standing, setPreviewing } = useStandingJob(job);
+  const [asking, setAsking] = useState(false);
+  const site = useMemo(() => siteOf(standing), [standing]);
+  const view = useView(props, standing, size);
+  const drawing = useDrawing(props, view);
+
+  function sceneNow(): Scene | null {
+    if (!view || !size) return null;
+    const dimensions = drawing.dimensions();
+    return { job: standing, site, dimensions, selection, view, size, datum: datumOf(standing) };
+  }
+
+  function commit(command: Command) {
+    setPreviewing(false);
+    props.onCommit(command);
+  }
+
+  function select(next: Selection | null) {
+    setAsking(false);
+    props.onSelect(next);
+  }
+
+  const { showing, send } = useHand(tool, sceneNow, {
+    onView: props.onView,
+    onSelect: select,
+    onTool: props.onTool,
+    onCommit: commit,
+    onAskLength: () => setAsking(true),
+    onPreview(command) {
+      setPreviewing(command !== null);
+      props.onPreview(command);
+    },
+  });
+
+  usePointers(frame, {
+    look: () => (view && size ? { view, size } : null),
+    send,
+    onView: props.onView,
+  });
+
+  /** Stops what is under way; when nothing is, lays the tool down, then the selection. */
+  function cancel() {
+    const { asks } = showing;
+    const nothingBegun = asks.for === 'nothing' || asks.for === 'start';
+    send({ kind: 'cancel' });
+    if (asking) setAsking(false);
+    else if (nothingBegun && tool !== 'pick') props.onTool('pick');
+    else if (nothingBegun && selection && !showing.snap) select(null);
+  }
+
+  function onKeyDown(event: KeyboardEvent) {
+    if (!view || !size || event.ctrlKey || event.metaKey || event.altKey) return;
+    const inBar = event.target !== frame.current;
+    if (inBar && event.key !== 'Escape') return;
+    const meaning = meaningOf(event.key, event.shiftKey, view, size);
+    if (!meaning) return;
+    event.preventDefault();
+    if (meaning.do === 'look') props.onView(meaning.view);
+    else if (meaning.input.kind === 'cancel') cancel();
+    else send(meaning.input);
+    if (inBar) frame.current?.focus();
+  }
+
+  const selected = job.features.find(({ id }) => id === selection?.feature) ?? null;
+  const snapped = showing.snap ? spokenSnap(showing.snap, words) : '';
+  const hand = useMemo(
+    () => ({
+      showing,
+      selected,
+      selection,
+      word: snapped,
+      lengths: lengthsOf(showing, job.units),
+    }),
+    [showing, selected, selection, snapped, job.units],
+  );
+  const look = useMemo(
+    () => (view && size && palette ? { view, size, palette } : null),
+    [view, size, palette],
+  );
+
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: keys reach it from the stage and the bar inside.
+    <div className="sketch-room" onKeyDown={onKeyDown}>
+      <div
+        ref={frame}
+        className="sketch-stage"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: keys look closer, nudge and take away.
+        tabIndex={0}
+        aria-label={words.stage.label}
+        aria-describedby={helpId}
+      >
+        {look ? <SketchCanvas marks={drawing.marks} hand={hand} look={look} /> : null}
+      </div>
+      <p id={helpId} className="unseen">
+        {words.stage.help}
+      </p>
+      <p className="unseen" aria-live="polite">
+        {snapped || spokenSelection(standing, selection, words)}
+      </p>
+      <StageBars
+        words={words}
+        sayProblem={props.sayProblem}
+        job={standing}
+        showing={showing}
+        selection={tool === 'pick' ? selection : null}
+        asking={asking}
+        onAsk={setAsking}
+        onTyped={(typed) => send({ kind: 'typed', typed })}
+        onCancel={cancel}
+        onCommit={commit}
+      />
+    </div>
+  );
+}
+
+/** The view to show. A fitted one follows the stage's size until somebody looks elsewhere. */
+function useView(
+  { view, onView }: Pick<SketchStageProps, 'view' | 'onView'>,
+  job: Job,
+  size: ReturnType<typeof useSize>,
+): View | null {
+  const fitted = useRef<View | null>(null);
+  const fittedSize = useRef(size);
+  const isFitted = view === null || view === fitted.current;
+  const stale = view === null || fittedSize.current !== size;
+  useEffect(() => {
+    if (!size || !isFitted || !stale) return;
+    fitted.current = fitView(job, size);
+    fittedSize.current = size;
+    onView(fitted.current);
+  }, [size, isFitted, stale, job, onView]);
+  return useMemo(() => view ?? (size ? fitView(job, size) : null), [view, size, job]);
+}

@@ -1,0 +1,58 @@
+import { parseLength } from '../../units/length.ts';
+import type { Typed } from '../tools/tool.ts';
+import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
+import { TypedBox } from '../typed/TypedBox.tsx';
+import { useTyped } from '../typed/useTyped.ts';
+import type { BarProps } from './barProps.ts';
+
+interface TwoSizesBarProps extends BarProps {
+  /** The first corner of an outline, or the sizes of a square block-out. */
+  readonly what: 'start' | 'sizes';
+  readonly onTyped: (typed: Typed) => void;
+  readonly onCancel: () => void;
+}
+
+/** Two lengths, across and up. */
+export function TwoSizesBar({
+  words,
+  units,
+  sayProblem,
+  what,
+  onTyped,
+  onCancel,
+}: TwoSizesBarProps) {
+  const says = words.bar;
+  const across = useTyped((text) => parseLength(text, units), sayProblem);
+  const up = useTyped((text) => parseLength(text, units), sayProblem);
+  const isSizes = what === 'sizes';
+
+  function add() {
+    const [right, high] = [across.read(), up.read()];
+    if (right === null || high === null) return;
+    if (isSizes && right === 0) across.refuse(says.tooShort);
+    else if (isSizes && high === 0) up.refuse(says.tooShort);
+    else onTyped({ what, across: right, up: high });
+  }
+
+  return (
+    <form
+      className="sketch-bar"
+      onSubmit={(event) => {
+        event.preventDefault();
+        add();
+      }}
+    >
+      <p className="sketch-bar-says">{isSizes ? says.sizesHint : says.start}</p>
+      <TypedBox label={says.across} keyboard={lengthKeyboard(units)} {...across} />
+      <TypedBox label={says.up} keyboard={lengthKeyboard(units)} {...up} />
+      <div className="sketch-bar-buttons">
+        <button type="submit" className="main">
+          {isSizes ? says.addBlockOut : says.placeCorner}
+        </button>
+        <button type="button" onClick={onCancel}>
+          {says.cancel}
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,11 @@
+/** CSS pixels in a millimetre (96 to the inch): what the drawing calls a millimetre of output. */
+export const PX_PER_MM = 96 / 25.4;
+/** Nothing on the screen is written smaller. */
+const LEAST_FONT_PX = 12;
+/** Capital height over font size, of the typeface used. */
+const CAPITALS = 0.727;
+
+/** The font size, CSS pixels, for capitals of so many millimetres. */
+export function fontPx(capitalsMm: number): number {
+  return Math.max(LEAST_FONT_PX, (capitalsMm * PX_PER_MM) / CAPITALS);
+}

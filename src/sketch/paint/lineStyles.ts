@@ -1,0 +1,38 @@
+import type { LineStyle } from '../../drawing/marks.ts';
+import type { Colour } from './palette.ts';
+
+export interface Stroke {
+  readonly colour: Colour;
+  /** CSS pixels. Wide and narrow lines stand about two to one (ISO 128). */
+  readonly width: number;
+  readonly dash: readonly number[];
+}
+
+const CONTINUOUS: readonly number[] = [];
+const DASHED: readonly number[] = [9, 4];
+const CHAIN: readonly number[] = [14, 3, 2, 3];
+
+export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
+  outline: { colour: 'ink', width: 2, dash: CONTINUOUS },
+  'outline-free': { colour: 'ink', width: 2.8, dash: CONTINUOUS },
+  'outline-existing': { colour: 'ink-soft', width: 2, dash: CONTINUOUS },
+  'outline-wall': { colour: 'soil', width: 3.4, dash: CONTINUOUS },
+  'outline-wall-formed': { colour: 'soil', width: 3.4, dash: DASHED },
+  'outline-steps': { colour: 'ink-soft', width: 2, dash: CONTINUOUS },
+  'outline-block-out': { colour: 'ink', width: 1.8, dash: CONTINUOUS },
+  'outline-patch': { colour: 'ink', width: 2, dash: DASHED },
+  dimension: { colour: 'chalk', width: 1.1, dash: CONTINUOUS },
+  extension: { colour: 'chalk', width: 0.9, dash: CONTINUOUS },
+  hidden: { colour: 'ink-soft', width: 1.2, dash: DASHED },
+  centre: { colour: 'ink-soft', width: 1, dash: CHAIN },
+  mesh: { colour: 'steel', width: 1, dash: CONTINUOUS },
+  lap: { colour: 'steel', width: 1, dash: DASHED },
+  strip: { colour: 'soil', width: 4.5, dash: CONTINUOUS },
+  form: { colour: 'lumber', width: 5, dash: CONTINUOUS },
+  stake: { colour: 'lumber', width: 2, dash: CONTINUOUS },
+  'stake-blocked': { colour: 'stop', width: 2, dash: CONTINUOUS },
+  fault: { colour: 'stop', width: 3, dash: CONTINUOUS },
+  guide: { colour: 'chalk', width: 1, dash: [4, 4] },
+  frame: { colour: 'ink', width: 1.4, dash: CONTINUOUS },
+  hairline: { colour: 'rule', width: 0.8, dash: CONTINUOUS },
+};

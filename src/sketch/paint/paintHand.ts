@@ -1,0 +1,184 @@
+import type { Point } from '../../geometry/point.ts';
+import type { Feature } from '../../job/job.ts';
+import { cornerLetter } from '../letters.ts';
+import { edgesOf } from '../site.ts';
+import type { Showing } from '../tools/machine.ts';
+import type { Selection } from '../tools/tool.ts';
+import { type Spot, toScreen } from '../view.ts';
+import { FONT, type Look } from './paintMarks.ts';
+
+/** What lies above the drawing: the selection, the guides, and the outline in hand. */
+export interface InHand {
+  readonly showing: Showing;
+  /** The selected feature as it is now (in a drag: as it is previewed). */
+  readonly selected: Feature | null;
+  readonly selection: Selection | null;
+  /** Words at the cursor; empty for none. */
+  readonly word: string;
+  /** Lengths of the edges in hand, one for each. */
+  readonly lengths: readonly string[];
+}
+
+const HANDLE_PX = 5;
+const GUIDE_DASH = [5, 4];
+/** A word stands clear of a fingertip. */
+const WORD_ABOVE_PX = 40;
+
+export function paintHand(context: CanvasRenderingContext2D, hand: InHand, look: Look): void {
+  context.save();
+  context.lineJoin = 'round';
+  if (hand.selected) paintSelected(context, hand.selected, hand.selection?.corner ?? null, look);
+  paintPath(context, hand, look);
+  paintMiddle(context, hand, look);
+  paintSnap(context, hand, look);
+  context.restore();
+}
+
+function paintSelected(
+  context: CanvasRenderingContext2D,
+  feature: Feature,
+  corner: string | null,
+  look: Look,
+): void {
+  const { view, size, palette } = look;
+  context.strokeStyle = palette.focus;
+  context.lineWidth = 2;
+  context.setLineDash([]);
+  const { shape } = feature;
+  if (shape.form === 'round') {
+    const at = toScreen(view, size, shape.center);
+    context.beginPath();
+    context.arc(at.x, at.y, shape.diameter / 2 / view.gridPerPx + 3, 0, 2 * Math.PI);
+    context.stroke();
+    return;
+  }
+  for (const edge of edgesOf(feature)) {
+    context.lineWidth = edge.from.id === corner ? 5 : 2;
+    strokeEdge(context, edge, look);
+  }
+  shape.corners.forEach((one, index) => {
+    paintHandle(context, one, one.id === corner, cornerLetter(index), look);
+  });
+}
+
+function strokeEdge(
+  context: CanvasRenderingContext2D,
+  { from, to, arc }: ReturnType<typeof edgesOf>[number],
+  { view, size }: Look,
+): void {
+  const start = toScreen(view, size, from);
+  context.beginPath();
+  context.moveTo(start.x, start.y);
+  if (arc) {
+    const center = toScreen(view, size, { x: arc.cx, y: arc.cy });
+    const begin = -Math.atan2(from.y - arc.cy, from.x - arc.cx);
+    const radius = arc.radius / view.gridPerPx;
+    context.arc(center.x, center.y, radius, begin, begin - arc.sweep, arc.sweep > 0);
+  } else {
+    const end = toScreen(view, size, to);
+    context.lineTo(end.x, end.y);
+  }
+  context.stroke();
+}
+
+function paintHandle(
+  context: CanvasRenderingContext2D,
+  corner: Point,
+  chosen: boolean,
+  letter: string,
+  look: Look,
+): void {
+  const { view, size, palette } = look;
+  const at = toScreen(view, size, corner);
+  const half = chosen ? HANDLE_PX + 3 : HANDLE_PX;
+  context.lineWidth = 2;
+  context.strokeStyle = palette.focus;
+  context.fillStyle = chosen ? palette.focus : palette.paper;
+  context.fillRect(at.x - half, at.y - half, 2 * half, 2 * half);
+  context.strokeRect(at.x - half, at.y - half, 2 * half, 2 * half);
+  writeWord(context, letter, { x: at.x + half + 4, y: at.y - half - 2 }, 'left', look);
+}
+
+function paintPath(context: CanvasRenderingContext2D, hand: InHand, look: Look): void {
+  const { path, closed } = hand.showing;
+  const spots = path.map((point) => toScreen(look.view, look.size, point));
+  const first = spots[0];
+  if (!first) return;
+  context.strokeStyle = look.palette.focus;
+  context.lineWidth = 2.5;
+  context.setLineDash([]);
+  context.beginPath();
+  context.moveTo(first.x, first.y);
+  for (const spot of spots.slice(1)) context.lineTo(spot.x, spot.y);
+  if (closed) context.closePath();
+  context.stroke();
+  context.fillStyle = look.palette.focus;
+  spots.forEach((spot, index) => {
+    context.beginPath();
+    context.arc(spot.x, spot.y, index === 0 ? 6 : 4, 0, 2 * Math.PI);
+    context.fill();
+  });
+  hand.lengths.forEach((length, index) => {
+    const a = spots[index];
+    const b = spots[(index + 1) % spots.length];
+    if (a && b)
+      writeWord(context, length, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, 'center', look);
+  });
+}
+
+function paintMiddle(context: CanvasRenderingContext2D, { showing }: InHand, look: Look): void {
+  if (!showing.round) return;
+  const at = toScreen(look.view, look.size, showing.round.center);
+  context.strokeStyle = look.palette.focus;
+  context.lineWidth = 2;
+  context.setLineDash([]);
+  context.beginPath();
+  context.moveTo(at.x - 9, at.y);
+  context.lineTo(at.x + 9, at.y);
+  context.moveTo(at.x, at.y - 9);
+  context.lineTo(at.x, at.y + 9);
+  context.stroke();
+}
+
+function paintSnap(context: CanvasRenderingContext2D, { showing, word }: InHand, look: Look): void {
+  const { snap } = showing;
+  if (!snap) return;
+  const { view, size, palette } = look;
+  context.strokeStyle = palette.chalk;
+  context.lineWidth = 1.5;
+  context.setLineDash(GUIDE_DASH);
+  for (const { from, to } of snap.guides) {
+    const [start, end] = [toScreen(view, size, from), toScreen(view, size, to)];
+    context.beginPath();
+    context.moveTo(start.x, start.y);
+    context.lineTo(end.x, end.y);
+    context.stroke();
+  }
+  const at = toScreen(view, size, snap.point);
+  context.setLineDash([]);
+  context.beginPath();
+  context.arc(at.x, at.y, 7, 0, 2 * Math.PI);
+  context.stroke();
+  if (!word) return;
+  const above = at.y > 2 * WORD_ABOVE_PX ? -WORD_ABOVE_PX : WORD_ABOVE_PX;
+  const x = Math.min(size.width - 70, Math.max(70, at.x));
+  writeWord(context, word, { x, y: at.y + above }, 'center', look);
+}
+
+/** A word on a slip of paper, so that it reads over any material. */
+function writeWord(
+  context: CanvasRenderingContext2D,
+  word: string,
+  at: Spot,
+  align: 'left' | 'center',
+  { palette }: Look,
+): void {
+  context.font = `600 13px ${FONT}`;
+  context.textAlign = align;
+  context.textBaseline = 'middle';
+  const width = context.measureText(word).width + 8;
+  context.fillStyle = palette.paper;
+  context.fillRect(align === 'center' ? at.x - width / 2 : at.x - 4, at.y - 10, width, 20);
+  context.fillStyle = palette.ink;
+  context.fillText(word, at.x, at.y + 1);
+}

@@ -1,0 +1,42 @@
+import type { Point } from '../../geometry/point.ts';
+import type { Snap } from '../snap.ts';
+import type { Scene, Step, ToolInput } from './tool.ts';
+
+/** What the tool has in hand, for the drawing above the drawing and for the bar under it. */
+export interface Showing {
+  /** Guides and the word at the cursor. */
+  readonly snap: Snap | null;
+  /** Corners placed so far and the one aimed at. */
+  readonly path: readonly Point[];
+  readonly closed: boolean;
+  readonly round: { readonly center: Point; readonly diameter: number } | null;
+  readonly asks: Asks;
+}
+
+/** What may be typed now. */
+export type Asks =
+  | { readonly for: 'nothing' }
+  | { readonly for: 'start' }
+  | {
+      readonly for: 'corner';
+      readonly placed: number;
+      readonly canClose: boolean;
+      readonly canEndOpen: boolean;
+    }
+  | { readonly for: 'diameter' }
+  | { readonly for: 'sizes' };
+
+export const NOTHING: Showing = {
+  snap: null,
+  path: [],
+  closed: false,
+  round: null,
+  asks: { for: 'nothing' },
+};
+
+/** A tool: a pure state machine. */
+export interface Machine<S> {
+  readonly idle: S;
+  readonly step: (state: S, input: ToolInput, scene: Scene) => Step<S>;
+  readonly show: (state: S) => Showing;
+}

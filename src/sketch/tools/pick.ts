@@ -1,0 +1,289 @@
+import type { Point } from '../../geometry/point.ts';
+import type { Command } from '../../job/commands.ts';
+import type { Feature } from '../../job/job.ts';
+import type { Neighbour } from '../bearings.ts';
+import { type Hit, hit, MOUSE_REACH_PX, TOUCH_REACH_PX } from '../hit.ts';
+import type { Snap } from '../snap.ts';
+import { panBy, type Spot, stepAt, type View } from '../view.ts';
+import { aim } from './aim.ts';
+import { type Machine, NOTHING } from './machine.ts';
+import {
+  beyondSlop,
+  type Effect,
+  type Key,
+  type Pointer,
+  type Scene,
+  type Selection,
+  type Step,
+  stay,
+  type ToolInput,
+} from './tool.ts';
+
+export type PickState =
+  | { readonly at: 'idle' }
+  | {
+      readonly at: 'pressed';
+      readonly spot: Spot;
+      readonly place: Point;
+      readonly touch: boolean;
+      readonly hit: Hit;
+    }
+  | ({ readonly at: 'dragging' } & Drag)
+  | { readonly at: 'looking'; readonly spot: Spot; readonly view: View }
+  /** The press has done its work; waits for the release. */
+  | { readonly at: 'spent' };
+
+/** A corner, or a whole feature held by its corner (or middle) nearest the pointer. */
+interface Drag {
+  readonly feature: string;
+  /** Set when one corner is dragged. */
+  readonly corner: string | null;
+  /** Where the held point was, and how far from it the pointer took hold. */
+  readonly from: Point;
+  readonly grip: Point;
+  readonly snap: Snap;
+  readonly command: Command | null;
+}
+
+const IDLE: PickState = { at: 'idle' };
+/** How far an arrow key looks aside, CSS pixels. */
+const LOOK_PX = 60;
+/** Shift makes a key go this many times as far. */
+const FAR = 10;
+
+/**
+ * The hand without a pencil. A tap selects. A drag moves a corner, or the selected feature; anywhere else it moves the
+ * view. With a finger only the selected feature's corners move, so that a swipe over the site changes nothing. Holding
+ * (or a double click) on an edge puts a corner there. Keys: Delete removes; arrows nudge what is selected by one step,
+ * and move the view when nothing is.
+ */
+export const pick: Machine<PickState> = {
+  idle: IDLE,
+  show: (state) => (state.at === 'dragging' ? { ...NOTHING, snap: state.snap } : NOTHING),
+  step(state, input, scene): Step<PickState> {
+    switch (input.kind) {
+      case 'press':
+        return stay(press(input, scene));
+      case 'move':
+        return move(state, input, scene);
+      case 'release':
+        return release(state);
+      case 'hold':
+        return hold(state, input, scene);
+      case 'interrupt':
+      case 'cancel':
+        return { state: IDLE, effects: [{ do: 'discard' }] };
+      case 'key':
+        return state.at === 'idle' ? { state, effects: byKey(input, scene) } : stay(state);
+      case 'typed':
+        return stay(state);
+    }
+  },
+};
+
+function press(pointer: Pointer, scene: Scene): PickState {
+  const { spot, at, touch } = pointer;
+  return { at: 'pressed', spot, place: at, touch, hit: whatIsAt(pointer, scene) };
+}
+
+function whatIsAt({ at, touch }: Pointer, { site, dimensions, view, selection }: Scene): Hit {
+  const reach = (touch ? TOUCH_REACH_PX : MOUSE_REACH_PX) * view.gridPerPx;
+  return hit({ at, site, dimensions, reach, selected: selection?.feature ?? null });
+}
+
+function move(state: PickState, pointer: Pointer, scene: Scene): Step<PickState> {
+  switch (state.at) {
+    case 'idle':
+    case 'spent':
+      return stay(state);
+    case 'pressed':
+      if (!beyondSlop(state.spot, pointer)) return stay(state);
+      return move(takeUp(state, scene), pointer, scene);
+    case 'dragging':
+      return drag(state, pointer, scene);
+    case 'looking': {
+      const { spot } = pointer;
+      const view = panBy(state.view, spot.x - state.spot.x, spot.y - state.spot.y);
+      return { state, effects: [{ do: 'look', view }] };
+    }
+  }
+}
+
+/** What a press beyond slop turns into. */
+function takeUp(state: Extract<PickState, { at: 'pressed' }>, scene: Scene): PickState {
+  const { hit: on, place, spot, touch } = state;
+  const looking: PickState = { at: 'looking', spot, view: scene.view };
+  if (on.on === 'ground') return looking;
+  const selected = scene.selection?.feature === on.feature;
+  if (on.on === 'corner' && (selected || !touch)) {
+    return takeHold(on.feature, on.corner, on.at, place);
+  }
+  if (!selected) return looking;
+  const feature = scene.job.features.find(({ id }) => id === on.feature);
+  const handle = feature ? handleOf(feature, place) : null;
+  return handle ? takeHold(on.feature, null, handle, place) : looking;
+}
+
+function takeHold(feature: string, corner: string | null, from: Point, place: Point): PickState {
+  return {
+    at: 'dragging',
+    feature,
+    corner,
+    from,
+    grip: { x: place.x - from.x, y: place.y - from.y },
+    snap: { point: from, reasons: [], guides: [] },
+    command: null,
+  };
+}
+
+/** The corner nearest the pointer, or the middle of a round feature: what is snapped when the whole is moved. */
+function handleOf({ shape }: Feature, at: Point): Point | null {
+  if (shape.form === 'round') return shape.center;
+  const away = (point: Point) => Math.hypot(point.x - at.x, point.y - at.y);
+  return shape.corners.reduce<Point | null>(
+    (near, corner) => (near && away(near) <= away(corner) ? near : corner),
+    null,
+  );
+}
+
+function drag(
+  state: Extract<PickState, { at: 'dragging' }>,
+  pointer: Pointer,
+  scene: Scene,
+): Step<PickState> {
+  const { feature, corner, from, grip } = state;
+  const at = { x: pointer.at.x - grip.x, y: pointer.at.y - grip.y };
+  const snap = aim(scene, {
+    at,
+    touch: pointer.touch,
+    neighbours: corner ? neighboursOf(scene, feature, corner) : [{ at: from }],
+    moving: corner ? { feature, corner } : { feature },
+  });
+  const to = snap.point;
+  if (to.x === from.x && to.y === from.y) {
+    return { state: { ...state, snap, command: null }, effects: [{ do: 'discard' }] };
+  }
+  const command: Command = corner
+    ? { do: 'move-corner', feature, corner, to, ...(snap.on ? { on: snap.on } : {}) }
+    : { do: 'move-feature', feature, by: { x: to.x - from.x, y: to.y - from.y } };
+  return { state: { ...state, snap, command }, effects: [{ do: 'preview', command }] };
+}
+
+/** The corners before and after, each with the one beyond it. */
+function neighboursOf({ job }: Scene, featureId: string, cornerId: string): readonly Neighbour[] {
+  const shape = job.features.find(({ id }) => id === featureId)?.shape;
+  if (shape?.form !== 'outline') return [];
+  const { corners, closed } = shape;
+  const here = corners.findIndex(({ id }) => id === cornerId);
+  const at = (index: number) => corners[closed ? (index + corners.length) % corners.length : index];
+  return [-1, 1].flatMap((way) => {
+    const next = at(here + way);
+    const beyond = at(here + 2 * way);
+    if (!next || next.id === cornerId) return [];
+    return [{ at: next, ...(beyond && beyond.id !== cornerId ? { beyond } : {}) }];
+  });
+}
+
+function release(state: PickState): Step<PickState> {
+  switch (state.at) {
+    case 'idle':
+    case 'spent':
+    case 'looking':
+      return stay(IDLE);
+    case 'pressed':
+      return { state: IDLE, effects: tapped(state.hit) };
+    case 'dragging': {
+      const { command, feature, corner } = state;
+      const selection: Selection = corner ? { feature, corner } : { feature };
+      return {
+        state: IDLE,
+        effects: command
+          ? [
+              { do: 'commit', command },
+              { do: 'select', selection },
+            ]
+          : [{ do: 'discard' }],
+      };
+    }
+  }
+}
+
+function tapped(on: Hit): readonly Effect[] {
+  switch (on.on) {
+    case 'ground':
+      return [{ do: 'select', selection: null }];
+    case 'feature':
+      return [{ do: 'select', selection: { feature: on.feature } }];
+    case 'corner':
+    case 'edge':
+      return [{ do: 'select', selection: { feature: on.feature, corner: on.corner } }];
+    case 'dimension':
+      return [
+        { do: 'select', selection: { feature: on.feature, corner: on.corner } },
+        { do: 'ask-length' },
+      ];
+  }
+}
+
+function hold(
+  state: PickState,
+  input: Extract<ToolInput, { kind: 'hold' }>,
+  scene: Scene,
+): Step<PickState> {
+  if (state.at !== 'idle' && state.at !== 'pressed') return stay(state);
+  const on = state.at === 'pressed' ? state.hit : whatIsAt(input, scene);
+  if (on.on !== 'edge') return stay(state);
+  const { feature, corner: after, at } = on;
+  return {
+    state: state.at === 'pressed' ? { at: 'spent' } : IDLE,
+    effects: [
+      { do: 'commit', command: { do: 'insert-corner', feature, after, at } },
+      { do: 'select', selection: { feature } },
+    ],
+  };
+}
+
+function byKey(
+  { key, far }: { readonly key: Key; readonly far: boolean },
+  scene: Scene,
+): readonly Effect[] {
+  const { selection } = scene;
+  switch (key) {
+    case 'Enter':
+      return selection?.corner ? [{ do: 'ask-length' }] : [];
+    case 'Delete':
+    case 'Backspace':
+      return selection ? [{ do: 'commit', command: removal(selection) }] : [];
+    case 'ArrowLeft':
+      return along(-1, 0, far, scene);
+    case 'ArrowRight':
+      return along(1, 0, far, scene);
+    case 'ArrowUp':
+      return along(0, 1, far, scene);
+    case 'ArrowDown':
+      return along(0, -1, far, scene);
+  }
+}
+
+function removal({ feature, corner }: Selection): Command {
+  return corner ? { do: 'remove-corner', feature, corner } : { do: 'remove-feature', feature };
+}
+
+function along(across: number, up: number, far: boolean, scene: Scene): readonly Effect[] {
+  const { selection, view, job } = scene;
+  const times = far ? FAR : 1;
+  if (!selection) {
+    const px = (LOOK_PX * times) / (far ? 2 : 1);
+    return [{ do: 'look', view: panBy(view, -across * px, up * px) }];
+  }
+  const step = stepAt(view, job.units) * times;
+  const by = { x: Math.round(across * step), y: Math.round(up * step) };
+  const { feature, corner } = selection;
+  if (!corner) return [{ do: 'commit', command: { do: 'move-feature', feature, by } }];
+  const shape = job.features.find(({ id }) => id === feature)?.shape;
+  const here =
+    shape?.form === 'outline' ? shape.corners.find(({ id }) => id === corner) : undefined;
+  if (!here) return [];
+  const to = { x: here.x + by.x, y: here.y + by.y };
+  return [{ do: 'commit', command: { do: 'move-corner', feature, corner, to } }];
+}
