@@ -6,8 +6,13 @@ import type { JobProblemCode } from './problems.ts';
  * What is wrong with foreign data, field by field, against a schema: each with its path (from `at` on), what was seen
  * and what belongs there. Empty when nothing is. Nothing is changed.
  */
-export function fieldProblems(schema: v.GenericSchema, value: unknown, at: string): Problem[] {
-  const parsed = v.safeParse(schema, value);
+export function fieldProblems(
+  schema: v.GenericSchema,
+  value: unknown,
+  at: string,
+  all = true,
+): Problem[] {
+  const parsed = v.safeParse(schema, value, { abortEarly: !all });
   if (!parsed.success) return parsed.issues.map((issue) => problemOf(issue, at));
   return unknownFields(value, parsed.output, at);
 }
@@ -73,9 +78,10 @@ function join(path: string, key: unknown): string {
   return path === '' ? String(key) : `${path}.${String(key)}`;
 }
 
-/** What stands in the file, short enough to be quoted. */
+/** What stands in the file, short enough to be quoted. Lists and objects aren't looked into: they may be bottomless. */
 export function seenAs(input: unknown): string {
-  const text = typeof input === 'number' ? String(input) : (JSON.stringify(input) ?? typeof input);
+  if (typeof input === 'object' && input !== null) return Array.isArray(input) ? '[…]' : '{…}';
+  const text = typeof input === 'string' ? JSON.stringify(input) : String(input);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 

@@ -52,7 +52,7 @@ export const JOB_PROBLEMS = [
   'file-newer',
   /** The version is no version. facts: `seen`. */
   'file-version',
-  /** More than 20 million characters. */
+  /** More characters than any job takes. facts: `most`. */
   'file-too-big',
   /** Something is missing. */
   'field-missing',

@@ -38,6 +38,7 @@ function shapeUnsound(feature: Feature): readonly Unsound[] {
   }
   const { corners, closed } = shape;
   const found: Unsound[] = [];
+  if (!closed && feature.kind !== 'building-line') found.push(say('field-not-closed'));
   const least = closed && !corners.some(({ rise }) => rise !== 0) ? 3 : 2;
   if (corners.length < least) found.push(say('too-few-corners', { facts: { least } }));
   corners.forEach((corner, index) => {

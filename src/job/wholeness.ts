@@ -1,0 +1,49 @@
+import type { Problem } from '../units/result.ts';
+import { raisedNextId } from './ids.ts';
+import type { Job } from './job.ts';
+import { practiceProblems } from './practiceProblems.ts';
+import { attachmentRefusal } from './settle.ts';
+import { unsoundness } from './soundness.ts';
+
+/** What is wrong with a job whose fields are right one by one: each problem with its place in the file. */
+export function wholenessProblems(job: Job): readonly Problem[] {
+  const ids = idProblems(job);
+  // With an id in use twice, what names it may mean either.
+  const shapes = ids.length > 0 ? [] : shapeProblems(job);
+  return [...ids, ...shapes, ...practiceProblems(job.practices, 'job.practices')];
+}
+
+function idProblems(job: Job): readonly Problem[] {
+  const seen = new Set<string>();
+  const problems: Problem[] = [];
+  const note = (id: string, where: string) => {
+    if (seen.has(id)) problems.push({ code: 'field-id-twice', where, facts: { id } });
+    seen.add(id);
+  };
+  job.features.forEach(({ id, shape }, index) => {
+    note(id, `job.features[${index}].id`);
+    if (shape.form !== 'outline') return;
+    shape.corners.forEach((corner, at) => {
+      note(corner.id, `job.features[${index}].shape.corners[${at}].id`);
+    });
+  });
+  const least = raisedNextId(job.nextId, job.features);
+  if (least > job.nextId) {
+    const facts = { seen: job.nextId, least };
+    problems.push({ code: 'field-next-id', where: 'job.nextId', facts });
+  }
+  return problems;
+}
+
+function shapeProblems(job: Job): readonly Problem[] {
+  const place = (feature: string) =>
+    `job.features[${job.features.findIndex(({ id }) => id === feature)}].shape`;
+  const shapes = unsoundness(job).map(({ code, feature, corner, facts }): Problem => {
+    const where = place(feature) + (corner === undefined ? '' : `.corners[${corner}]`);
+    return { code, where, ...(facts ? { facts } : {}) };
+  });
+  const held = attachmentRefusal(job);
+  if (!held) return shapes;
+  const { code, where = '', facts } = held;
+  return [...shapes, { code, where: place(where), ...(facts ? { facts } : {}) }];
+}
