@@ -1,0 +1,13 @@
+/** Codes of what can go wrong with keeping jobs on the device. The language files have one sentence for each. */
+export const STORAGE_PROBLEMS = [
+  /** No job of that id is kept here. */
+  'no-such-job',
+  /** The device has no room left for it. */
+  'storage-full',
+  /** Another tab holds an older store open; it must be closed or reloaded first. */
+  'storage-blocked',
+  /** The store can't be opened or written here (a private window, or storage is switched off). facts: `says`. */
+  'storage-unavailable',
+] as const;
+
+export type StorageProblemCode = (typeof STORAGE_PROBLEMS)[number];
