@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
-import { apply } from '../../job/apply.ts';
-import type { Command } from '../../job/commands.ts';
+
+import { apply, type Command } from '../../job/commands.ts';
 import type { Feature, Job } from '../../job/job.ts';
 import { formatLength, parseLength } from '../../units/length.ts';
 import { lengthOf } from '../edgeMeasures.ts';
@@ -74,7 +74,7 @@ export function LengthBar({
       <fieldset>
         <legend>{says.whichMoves}</legend>
         {(['start', 'end'] as const).map((end) => (
-          <label key={end} className="choice">
+          <label key={end} className="tick-choice">
             <input
               type="radio"
               name="moves"
@@ -85,7 +85,7 @@ export function LengthBar({
           </label>
         ))}
       </fieldset>
-      <label className="choice">
+      <label className="tick-choice">
         <input
           type="checkbox"
           checked={slides}

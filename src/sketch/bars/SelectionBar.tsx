@@ -33,7 +33,7 @@ export function SelectionBar(props: SelectionBarProps) {
           <CornerButtons {...props} corner={corner.id} letter={cornerLetter(index)} />
         ) : null}
         {feature.kind === 'building-line' ? (
-          <label className="choice">
+          <label className="tick-choice">
             <input
               type="checkbox"
               checked={feature.pourAgainst}

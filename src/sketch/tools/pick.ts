@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/point.ts';
-import type { Command } from '../../job/commands.ts';
+import { apply, type Command } from '../../job/commands.ts';
 import type { Feature } from '../../job/job.ts';
 import type { Neighbour } from '../bearings.ts';
 import { type Hit, hit, MOUSE_REACH_PX, TOUCH_REACH_PX } from '../hit.ts';
@@ -164,9 +164,24 @@ function drag(
     return { state: { ...state, snap, command: null }, effects: [{ do: 'discard' }] };
   }
   const command: Command = corner
-    ? { do: 'move-corner', feature, corner, to, ...(snap.on ? { on: snap.on } : {}) }
+    ? movedCorner(scene, { do: 'move-corner', feature, corner, to }, snap)
     : { do: 'move-feature', feature, by: { x: to.x - from.x, y: to.y - from.y } };
   return { state: { ...state, snap, command }, effects: [{ do: 'preview', command }] };
+}
+
+/**
+ * Stays on the edge it was put on, unless that edge rests on this very corner (then neither would have a place): there
+ * it only lies on it.
+ */
+function movedCorner(
+  { job }: Scene,
+  free: Extract<Command, { do: 'move-corner' }>,
+  { on }: Snap,
+): Command {
+  if (!on) return free;
+  const attached = { ...free, on };
+  const outcome = apply(job, attached);
+  return !outcome.ok && outcome.problems.code === 'attachment-circle' ? free : attached;
 }
 
 /** The corners before and after, each with the one beyond it. */

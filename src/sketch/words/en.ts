@@ -89,7 +89,7 @@ export const en = {
     none: 'Nothing is drawn yet. Add a shape by its sizes here, or draw it on the sketch.',
     datum: 'Offsets are measured from',
     datumCorner: (feature: string, corner: string) => `${feature}, corner ${corner}`,
-    siteZero: 'the zero of the site',
+    usualDatum: 'the first corner of the first pad',
     caption: (feature: string, kind: string) =>
       feature === kind
         ? `${feature}: corners and edges`

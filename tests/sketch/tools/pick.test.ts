@@ -92,6 +92,25 @@ describe('dragging a corner', () => {
     ]);
   });
 
+  test('onto an edge that rests on this corner: it lies there, but neither holds the other', () => {
+    const slab = outline('slab', 'existing-slab', [
+      [24, 0],
+      [34, 0],
+      [34, 20],
+      [24, 20],
+    ]);
+    if (slab.shape.form !== 'outline') throw new Error('an outline was made');
+    const [first, ...rest] = slab.shape.corners;
+    if (!first) throw new Error('it has corners');
+    const resting = { ...first, x: 20 * FOOT, on: { feature: 'pad', corner: 'pad-1', t: 0 } };
+    const shape = { ...slab.shape, corners: [resting, ...rest] };
+    const scene = sceneOf(jobOf(PAD, { ...slab, kind: 'existing-slab', shape }));
+    const { effects } = play(takeUp('pick'), scene, swipe([20, 10], [24, 20]));
+    const [command] = commits(effects);
+    expect(command).toMatchObject({ do: 'move-corner', to: { x: 24 * FOOT, y: 20 * FOOT } });
+    expect(command && 'on' in command).toBe(false);
+  });
+
   test('with a finger only when its shape is selected; else the view moves', () => {
     const loose = play(takeUp('pick'), free, swipe([20, 10], [22, 12], true)).effects;
     expect(commits(loose)).toEqual([]);
