@@ -25,6 +25,15 @@ export function boxOf(points: readonly Point[]): Box {
   return { minX, minY, maxX, maxY };
 }
 
+export function boxOfEdge(a: Point, b: Point): Box {
+  return {
+    minX: Math.min(a.x, b.x),
+    minY: Math.min(a.y, b.y),
+    maxX: Math.max(a.x, b.x),
+    maxY: Math.max(a.y, b.y),
+  };
+}
+
 export function boxAround(boxes: readonly Box[]): Box {
   return {
     minX: Math.min(...boxes.map((box) => box.minX)),

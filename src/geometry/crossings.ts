@@ -1,3 +1,4 @@
+import { boxOfEdge } from './box.ts';
 import { edgesNear, indexEdges } from './edgeIndex.ts';
 import { turn } from './locate.ts';
 import { type Point, type Ring, samePoint } from './point.ts';
@@ -22,13 +23,11 @@ export function selfCrossings(ring: Ring): Point[] {
   if (count <= FEW) {
     for (let i = 0; i < count; i++) for (let j = i + 1; j < count; j++) compare(i, j);
   } else {
-    const index = indexEdges(points, rotated(points));
+    const index = indexEdges(points, true);
     for (let i = 0; i < count; i++) {
       const a = points[i]!;
-      const b = points[(i + 1) % count]!;
-      const minX = Math.min(a.x, b.x);
-      const minY = Math.min(a.y, b.y);
-      edgesNear(index, minX, minY, Math.max(a.x, b.x), Math.max(a.y, b.y), 0, (j) => {
+      const b = points[i + 1 === count ? 0 : i + 1]!;
+      edgesNear(index, boxOfEdge(a, b), 0, (j) => {
         if (j > i) compare(i, j);
       });
     }
@@ -51,10 +50,6 @@ export function meetingPoint(a: Point, b: Point, c: Point, d: Point): Point {
   const toA = turn(c, d, a);
   const t = toA / (toA - turn(c, d, b));
   return { x: a.x + toGrid(t * (b.x - a.x)), y: a.y + toGrid(t * (b.y - a.y)) };
-}
-
-function rotated(points: readonly Point[]): Point[] {
-  return [...points.slice(1), points[0]!];
 }
 
 function boxesApart(a: Point, b: Point, c: Point, d: Point): boolean {

@@ -2,10 +2,7 @@ import type { Grid } from '../units/grid.ts';
 import { type Box, boxOf } from './box.ts';
 import type { Point } from './point.ts';
 
-/**
- * Edges sorted into square cells, so that those near a place are found without walking them all. Edge i runs from
- * `points[i]` to the next point (the last one back to the first).
- */
+/** Edges sorted into square cells, so that those near a place are found without walking them all. */
 export interface EdgeIndex {
   readonly box: Box;
   readonly cell: number;
@@ -14,82 +11,104 @@ export interface EdgeIndex {
   /** Cell k holds the edges items[starts[k]] … items[starts[k + 1] − 1]. */
   readonly starts: Int32Array;
   readonly items: Int32Array;
+  /** Box of edge i: limits[4 i] … : least x, least y, most x, most y. */
+  readonly limits: Float64Array;
 }
 
-/** About this many cells for each edge. */
-const CELLS_PER_EDGE = 1;
+/** No more cells than this for each edge, and never smaller than the middling edge. */
+const CELLS_PER_EDGE = 8;
 
-/** @param starts,ends The edges: number i runs from starts[i] to ends[i]. */
-export function indexEdges(starts: readonly Point[], ends: readonly Point[]): EdgeIndex {
-  const count = starts.length;
-  const box = boxOf(starts);
+/**
+ * @param points Corners in order; edge i runs from points[i] to the next.
+ * @param closed Whether the last corner is joined to the first.
+ */
+export function indexEdges(points: readonly Point[], closed: boolean): EdgeIndex {
+  const count = closed ? points.length : Math.max(0, points.length - 1);
+  const limits = new Float64Array(4 * count);
+  let extent = 0;
+  for (let i = 0; i < count; i++) {
+    const a = points[i]!;
+    const b = points[i + 1 === points.length ? 0 : i + 1]!;
+    const minX = Math.min(a.x, b.x);
+    const minY = Math.min(a.y, b.y);
+    const maxX = Math.max(a.x, b.x);
+    const maxY = Math.max(a.y, b.y);
+    limits[4 * i] = minX;
+    limits[4 * i + 1] = minY;
+    limits[4 * i + 2] = maxX;
+    limits[4 * i + 3] = maxY;
+    extent += Math.max(maxX - minX, maxY - minY);
+  }
+  const box = boxOf(points);
   const width = Math.max(1, box.maxX - box.minX);
   const height = Math.max(1, box.maxY - box.minY);
+  const most = CELLS_PER_EDGE * count;
   const cell = Math.max(
     1,
-    Math.sqrt((width * height) / (count * CELLS_PER_EDGE)),
-    width / 512,
-    height / 512,
+    extent / count,
+    Math.sqrt((width * height) / most),
+    width / most,
+    height / most,
   );
   const across = Math.floor(width / cell) + 1;
   const up = Math.floor(height / cell) + 1;
-  const counts = new Int32Array(across * up + 1);
-
-  const walk = (visit: (cellAt: number, edge: number) => void): void => {
-    for (let i = 0; i < count; i++) {
-      const a = starts[i]!;
-      const b = ends[i]!;
-      const left = clampCell(Math.min(a.x, b.x) - box.minX, cell, across);
-      const right = clampCell(Math.max(a.x, b.x) - box.minX, cell, across);
-      const low = clampCell(Math.min(a.y, b.y) - box.minY, cell, up);
-      const high = clampCell(Math.max(a.y, b.y) - box.minY, cell, up);
-      for (let row = low; row <= high; row++) {
-        for (let column = left; column <= right; column++) visit(row * across + column, i);
-      }
+  const starts = new Int32Array(across * up + 1);
+  // First how many each cell holds, then where each begins, then the edges themselves.
+  for (let i = 0; i < count; i++) {
+    const left = Math.floor((limits[4 * i]! - box.minX) / cell);
+    const low = Math.floor((limits[4 * i + 1]! - box.minY) / cell);
+    const right = Math.floor((limits[4 * i + 2]! - box.minX) / cell);
+    const high = Math.floor((limits[4 * i + 3]! - box.minY) / cell);
+    for (let row = low; row <= high; row++) {
+      for (let at = row * across + left; at <= row * across + right; at++) starts[at + 1]!++;
     }
-  };
-
-  walk((at) => {
-    counts[at + 1]!++;
-  });
-  for (let i = 1; i < counts.length; i++) counts[i]! += counts[i - 1]!;
-  const fill = counts.slice();
-  const items = new Int32Array(counts[counts.length - 1]!);
-  walk((at, edge) => {
-    items[fill[at]!++] = edge;
-  });
-  return { box, cell, across, up, starts: counts, items };
+  }
+  for (let at = 1; at < starts.length; at++) starts[at]! += starts[at - 1]!;
+  const fill = starts.slice();
+  const items = new Int32Array(starts[starts.length - 1]!);
+  for (let i = 0; i < count; i++) {
+    const left = Math.floor((limits[4 * i]! - box.minX) / cell);
+    const low = Math.floor((limits[4 * i + 1]! - box.minY) / cell);
+    const right = Math.floor((limits[4 * i + 2]! - box.minX) / cell);
+    const high = Math.floor((limits[4 * i + 3]! - box.minY) / cell);
+    for (let row = low; row <= high; row++) {
+      for (let at = row * across + left; at <= row * across + right; at++) items[fill[at]!++] = i;
+    }
+  }
+  return { box, cell, across, up, starts, items, limits };
 }
 
-function clampCell(offset: number, cell: number, count: number): number {
-  const at = Math.floor(offset / cell);
-  return at < 0 ? 0 : at >= count ? count - 1 : at;
-}
-
-/**
- * Calls `visit` with every edge that may come within `reach` of a box. An edge that lies in several cells may come
- * more than once.
- */
+/** Calls `visit` with every edge whose box comes within `reach` of a box, once each. */
 export function edgesNear(
   index: EdgeIndex,
-  minX: number,
-  minY: number,
-  maxX: number,
-  maxY: number,
+  near: Box,
   reach: Grid,
   visit: (edge: number) => void,
 ): void {
-  const { box, cell, across, up } = index;
-  if (minX - reach > box.maxX || maxX + reach < box.minX) return;
-  if (minY - reach > box.maxY || maxY + reach < box.minY) return;
-  const left = clampCell(minX - reach - box.minX, cell, across);
-  const right = clampCell(maxX + reach - box.minX, cell, across);
-  const low = clampCell(minY - reach - box.minY, cell, up);
-  const high = clampCell(maxY + reach - box.minY, cell, up);
+  const { box, cell, across, up, starts, items, limits } = index;
+  const minX = near.minX - reach;
+  const minY = near.minY - reach;
+  const maxX = near.maxX + reach;
+  const maxY = near.maxY + reach;
+  if (minX > box.maxX || maxX < box.minX || minY > box.maxY || maxY < box.minY) return;
+  const left = Math.max(0, Math.floor((minX - box.minX) / cell));
+  const low = Math.max(0, Math.floor((minY - box.minY) / cell));
+  const right = Math.min(across - 1, Math.floor((maxX - box.minX) / cell));
+  const high = Math.min(up - 1, Math.floor((maxY - box.minY) / cell));
   for (let row = low; row <= high; row++) {
     for (let column = left; column <= right; column++) {
       const at = row * across + column;
-      for (let k = index.starts[at]!; k < index.starts[at + 1]!; k++) visit(index.items[k]!);
+      for (let k = starts[at]!; k < starts[at + 1]!; k++) {
+        const i = items[k]!;
+        const edgeX = limits[4 * i]!;
+        const edgeY = limits[4 * i + 1]!;
+        if (edgeX > maxX || limits[4 * i + 2]! < minX) continue;
+        if (edgeY > maxY || limits[4 * i + 3]! < minY) continue;
+        // Found in the first of its cells that the search covers, and passed over in the others.
+        const firstColumn = Math.max(left, Math.floor((edgeX - box.minX) / cell));
+        const firstRow = Math.max(low, Math.floor((edgeY - box.minY) / cell));
+        if (firstColumn === column && firstRow === row) visit(i);
+      }
     }
   }
 }

@@ -18,7 +18,7 @@ export function edgeEnd(chain: Chain, i: number): Point {
   return chain.points[i + 1 === chain.points.length ? 0 : i + 1]!;
 }
 
-/** Calls `visit` with the number of every edge of a chain that may come within `reach` of a box, some more than once. */
+/** Calls `visit` with the number of every edge of a chain whose box comes within `reach` of a box, once each. */
 export function visitEdgesNear(
   chain: Chain,
   box: Box,
@@ -31,7 +31,7 @@ export function visitEdgesNear(
   const maxX = box.maxX + reach;
   const maxY = box.maxY + reach;
   if (count > MANY) {
-    edgesNear(indexOf(chain), minX, minY, maxX, maxY, 0, visit);
+    edgesNear(indexOf(chain), box, reach, visit);
     return;
   }
   const { points } = chain;
@@ -49,9 +49,7 @@ export function visitEdgesNear(
 function indexOf(chain: Chain): EdgeIndex {
   let index = indexes.get(chain);
   if (!index) {
-    const ends = [...chain.points.slice(1), chain.points[0]!];
-    const starts = chain.closed ? chain.points : chain.points.slice(0, -1);
-    index = indexEdges(starts, chain.closed ? ends : ends.slice(0, -1));
+    index = indexEdges(chain.points, chain.closed);
     indexes.set(chain, index);
   }
   return index;

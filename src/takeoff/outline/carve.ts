@@ -66,7 +66,7 @@ export function carve(layout: Layout): Result<Carved> {
         !holes.some((hole) => locate(spot, hole.points) === 'inside')
       );
     });
-    inside?.holes.push({ points: points.toReversed(), lone: k });
+    inside?.holes.push({ points: [points[0]!, ...points.slice(1).reverse()], lone: k });
   }
   return ok({ pieces, engine, grid, retries });
 }

@@ -11,11 +11,14 @@ import type { Stretch } from './stretches.ts';
 /** Rounding bends a straight line by no more than this where a corner was taken into it. */
 const STRAIGHT: Grid = 2;
 
+/** Member, edge of its shape, and distance along it. */
+export type Place = readonly [member: number, edge: number, along: number];
+
 /** Edges of one ring, and the place of each in the order of the sketch. */
 export interface Joined {
   readonly edges: readonly PourEdge[];
-  /** Sorts rings and pieces as they were drawn: member, edge of its shape, distance along it. */
-  readonly place: readonly [number, number, number];
+  /** Sorts rings and pieces as they were drawn. */
+  readonly place: Place;
   /** For each stretch given, the number of the edge that it went into. */
   readonly edgeOf: readonly number[];
 }
@@ -28,36 +31,45 @@ export interface Joined {
  */
 export function joinStretches(layout: Layout, stretches: readonly Stretch[]): Joined {
   const count = stretches.length;
-  const arcs = stretches.map((stretch) => arcOf(layout, stretch));
+  const curved = stretches.map((stretch) => isCurved(layout, stretch));
   const isOne = (i: number, j: number) =>
+    curved[i] === curved[j] &&
     isAlike(stretches[i]!, stretches[j]!) &&
-    (arcs[i] ? arcs[j] && isSameSource(stretches[i]!, stretches[j]!) : !arcs[j]);
+    (!curved[i] || isSameSource(stretches[i]!, stretches[j]!));
 
   let first = 0;
   for (let i = 0; i < count; i++) {
-    const before = (i + count - 1) % count;
-    if (!isOne(before, i) || (!arcs[i] && bends(stretches[before]!, stretches[i]!, layout))) {
-      first = i;
-      break;
+    const before = i === 0 ? count - 1 : i - 1;
+    if (isOne(before, i) && (curved[i] || isStraight(stretches, [before, i], layout.tolerance))) {
+      continue;
     }
+    first = i;
+    break;
   }
-  const groups: number[][] = [];
-  for (let n = 0; n < count; n++) {
-    const i = (first + n) % count;
-    const group = groups[groups.length - 1];
-    const last = group?.[group.length - 1];
-    if (
-      group &&
-      last !== undefined &&
-      isOne(last, i) &&
-      (arcs[i] || isStraight(stretches, [...group, i], layout.tolerance))
-    ) {
+  let group = [first];
+  const groups = [group];
+  for (let n = 1; n < count; n++) {
+    const i = first + n < count ? first + n : first + n - count;
+    if (isOne(group[group.length - 1]!, i)) {
       group.push(i);
-    } else groups.push([i]);
+      if (curved[i] || isStraight(stretches, group, layout.tolerance)) continue;
+      group.pop();
+    }
+    group = [i];
+    groups.push(group);
   }
-  const halved = groups.length === 1 && arcs[groups[0]![0]!] ? halves(groups[0]!) : groups;
-  const edges = halved.map((group) => edgeOf(stretches, group, arcs[group[0]!]));
-  return inDrawnOrder(layout, stretches, halved, edges);
+  const isCircle = groups.length === 1 && curved[first];
+  const sides = isCircle ? halves(group) : groups;
+  const edges = sides.map((side) => {
+    const arc = curved[side[0]!] ? arcOf(layout, stretches[side[0]!]!) : undefined;
+    return edgeOf(stretches, side, arc);
+  });
+  return inDrawnOrder(layout, stretches, sides, edges);
+}
+
+function isCurved({ members }: Layout, { member, edge }: Stretch): boolean {
+  const { shape } = members[member]!.feature;
+  return shape.form === 'round' || shape.corners[edge]!.rise !== 0;
 }
 
 /** The arc's circle when a stretch is a chord of one; the centre and radius alone matter. */
@@ -71,10 +83,6 @@ function isAlike(a: Stretch, b: Stretch): boolean {
 
 function isSameSource(a: Stretch, b: Stretch): boolean {
   return a.member === b.member && a.edge === b.edge;
-}
-
-function bends(a: Stretch, b: Stretch, { tolerance }: Layout): boolean {
-  return !isStraight([a, b], [0, 1], tolerance);
 }
 
 /** Whether the corners between consecutive stretches may be dropped. */
@@ -140,33 +148,32 @@ function inDrawnOrder(
   edges: readonly PourEdge[],
 ): Joined {
   let start = 0;
-  let place: [number, number, number] = [Number.POSITIVE_INFINITY, 0, 0];
-  groups.forEach((group, g) => {
-    const { member, edge, from } = stretches[group[0]!]!;
+  let place: Place = [Number.POSITIVE_INFINITY, 0, 0];
+  for (let g = 0; g < groups.length; g++) {
+    const { member, edge, from } = stretches[groups[g]![0]!]!;
+    if (member > place[0] || (member === place[0] && edge > place[1])) continue;
     const { chain } = members[member]!;
     const corner = chain.points[chain.tags.indexOf(edge)] ?? from;
-    const here: [number, number, number] = [
-      member,
-      edge,
-      Math.hypot(from.x - corner.x, from.y - corner.y),
-    ];
-    if (isBefore(here, place)) {
-      place = here;
-      start = g;
-    }
-  });
+    const dx = from.x - corner.x;
+    const dy = from.y - corner.y;
+    const here: Place = [member, edge, Math.sqrt(dx * dx + dy * dy)];
+    if (!isBefore(here, place)) continue;
+    place = here;
+    start = g;
+  }
   const edgeOfStretch: number[] = new Array(stretches.length);
   groups.forEach((group, g) => {
     for (const i of group) edgeOfStretch[i] = (g - start + groups.length) % groups.length;
   });
-  return { edges: [...edges.slice(start), ...edges.slice(0, start)], place, edgeOf: edgeOfStretch };
+  return {
+    edges: [...edges.slice(start), ...edges.slice(0, start)],
+    place,
+    edgeOf: edgeOfStretch,
+  };
 }
 
 /** Whether one place on the sketch comes before another. */
-export function isBefore(
-  a: readonly [number, number, number],
-  b: readonly [number, number, number],
-): boolean {
+export function isBefore(a: Place, b: Place): boolean {
   for (let i = 0; i < 3; i++) if (a[i] !== b[i]) return a[i]! < b[i]!;
   return false;
 }

@@ -1,19 +1,19 @@
-import { doubledArea } from '../../geometry/area.ts';
-import { boxAround, boxesMeet } from '../../geometry/box.ts';
+import { boxAround, boxOf } from '../../geometry/box.ts';
+import type { Chain } from '../../geometry/chain.ts';
 import { clip } from '../../geometry/clip.ts';
-import type { Point, Ring } from '../../geometry/point.ts';
 import type { Feature, Job } from '../../job/job.ts';
 import { EXTENT_LIMIT, type Grid } from '../../units/grid.ts';
 import type { Note } from '../figure.ts';
-import { type Carved, type CarvedPiece, type CarvedRing, carve } from './carve.ts';
+import { type Carved, type CarvedPiece, carve } from './carve.ts';
 import { cautionsOf, idleBlockOuts } from './cautions.ts';
 import { isBefore, type Joined, joinStretches, ringArea } from './edges.ts';
+import { grossArea } from './gross.ts';
 import { type Layout, layOut, partOf } from './layout.ts';
-import { neckPlaces, type SidedRing } from './necks.ts';
+import { neckPlaces } from './necks.ts';
 import { faultNote, length, outlineNote } from './notes.ts';
 import { EDGE_KINDS, type EdgeKind, type NetPour, type PourPiece, type Sliver } from './pour.ts';
-import { overlapPlaces } from './relations.ts';
 import { traceOf } from './shapes.ts';
+import { withoutSlivers } from './slivers.ts';
 import { stretchesOf } from './stretches.ts';
 
 /** The pour when it can be figured, and what has to be known about it; without a pour a 'stop' note says why. */
@@ -94,74 +94,8 @@ function coveredNote({ members }: Layout): Note {
   });
 }
 
-/** Drops rings thinner than the tolerance, holes as well: two long edges with nothing between them. */
-function withoutSlivers(
-  pieces: readonly CarvedPiece[],
-  tolerance: Grid,
-): { pieces: readonly CarvedPiece[]; slivers: readonly Sliver[] } {
-  const slivers: Sliver[] = [];
-  const keeps = ({ points, lone }: CarvedRing): boolean => {
-    const round = girth(points);
-    const doubled = Math.abs(doubledArea(points));
-    if (doubled >= tolerance * round || (lone !== undefined && doubled > 0)) return true;
-    slivers.push({ at: points[0]!, area: doubled / 2, length: Math.round(round / 2) });
-    return false;
-  };
-  const kept = pieces.flatMap(({ outer, holes }) =>
-    keeps(outer) ? [{ outer, holes: holes.filter(keeps) }] : [],
-  );
-  return { pieces: kept, slivers };
-}
-
-function girth(ring: Ring): number {
-  let sum = 0;
-  let a = ring[ring.length - 1]!;
-  for (const b of ring) {
-    const dx = b.x - a.x;
-    const dy = b.y - a.y;
-    sum += Math.sqrt(dx * dx + dy * dy);
-    a = b;
-  }
-  return sum;
-}
-
-/** Area of pads and patches together, overlaps counted once; nothing when the clipping failed. */
-function grossArea(layout: Layout): number | undefined {
-  const concrete = layout.members.filter(({ part }) => part === 'pad' || part === 'patch');
-  const overlap = concrete.some((a, i) =>
-    concrete.some(
-      (b, j) =>
-        j > i &&
-        boxesMeet(a.chain.box, b.chain.box, 0) &&
-        overlapPlaces(a.chain, b.chain, 0).length > 0,
-    ),
-  );
-  if (!overlap) return concrete.reduce((sum, { feature }) => sum + traceOf(feature).area, 0);
-  const members = concrete;
-  const united = carve({ ...layout, ...onlyConcrete(layout) });
-  if (!united.ok) return undefined;
-  const { pieces } = withoutSlivers(united.value.pieces, layout.tolerance);
-  const rings = pieces.flatMap(({ outer, holes }) => [outer, ...holes]);
-  const only = { ...layout, members };
-  return stretchesOf(only, rings, united.value.grid)
-    .map((stretches) => ringArea(joinStretches(only, stretches).edges))
-    .reduce((sum, area) => sum + area, 0);
-}
-
-/** The layout with nothing but pads and patches, which come first in it. */
-function onlyConcrete({ members, welded }: Layout): Pick<Layout, 'members' | 'welded'> {
-  const kept = members.filter(({ part }) => part === 'pad' || part === 'patch');
-  const count = kept.length;
-  const meets = new Uint8Array(count * count);
-  for (let a = 0; a < count; a++) {
-    for (let b = 0; b < count; b++) meets[a * count + b] = welded.meets[a * members.length + b]!;
-  }
-  return { members: kept, welded: { ...welded, chains: welded.chains.slice(0, count), meets } };
-}
-
 interface Ringed {
   readonly joined: Joined;
-  readonly points: readonly Point[];
   readonly hole: boolean;
 }
 
@@ -171,18 +105,21 @@ function assemble(
   pieces: readonly CarvedPiece[],
   slivers: readonly Sliver[],
   grossArea: number,
-): { pour: NetPour; sided: SidedRing[] } {
+): { pour: NetPour; sided: Chain[] } {
   const rings = pieces.flatMap(({ outer, holes }) => [outer, ...holes]);
   const stretched = stretchesOf(layout, rings, carved.grid);
-  const sided: SidedRing[] = [];
+  const sided: Chain[] = [];
   let next = 0;
   const take = (hole: boolean): Ringed => {
     const stretches = stretched[next]!;
-    next++;
     const joined = joinStretches(layout, stretches);
     const points = stretches.map(({ from }) => from);
-    sided.push({ points, sides: joined.edgeOf });
-    return { joined, points, hole };
+    // A block-out that stands alone comes near nothing.
+    if (!(hole && rings[next]!.lone !== undefined)) {
+      sided.push({ points, tags: joined.edgeOf, closed: true, box: boxOf(points) });
+    }
+    next++;
+    return { joined, hole };
   };
   const sorted = pieces
     .map(({ holes }) => [take(false), ...holes.map(() => take(true)).sort(inOrder)])

@@ -1,4 +1,4 @@
-import { type Box, boxesMeet } from '../../geometry/box.ts';
+import { boxesMeet, boxOfEdge } from '../../geometry/box.ts';
 import { type Chain, edgeCount } from '../../geometry/chain.ts';
 import { edgesCross, meetingPoint } from '../../geometry/crossings.ts';
 import { distanceToRing, locate } from '../../geometry/locate.ts';
@@ -22,15 +22,6 @@ export function chainCrossings(a: Chain, b: Chain): Point[] {
     });
   }
   return places;
-}
-
-function boxOfEdge(a: Point, b: Point): Box {
-  return {
-    minX: Math.min(a.x, b.x),
-    minY: Math.min(a.y, b.y),
-    maxX: Math.max(a.x, b.x),
-    maxY: Math.max(a.y, b.y),
-  };
 }
 
 /** Corners of a chain, and middles of its edges, that lie inside a closed chain and more than `depth` from its line. */

@@ -1,9 +1,7 @@
-import { boxesMeet } from '../../geometry/box.ts';
-import { edgeCount } from '../../geometry/chain.ts';
-import { type EdgeIndex, edgesNear, indexEdges } from '../../geometry/edgeIndex.ts';
+import { boxesMeet, boxOfEdge } from '../../geometry/box.ts';
 import { locate } from '../../geometry/locate.ts';
-import { edgeEnd } from '../../geometry/nearby.ts';
-import type { Point, Ring } from '../../geometry/point.ts';
+import { edgeEnd, edgeStart, visitEdgesNear } from '../../geometry/nearby.ts';
+import { type Point, type Ring, samePoint } from '../../geometry/point.ts';
 import { toGrid } from '../../geometry/round.ts';
 import type { Grid } from '../../units/grid.ts';
 import type { CarvedRing } from './carve.ts';
@@ -24,15 +22,6 @@ export interface Stretch {
   readonly edge: number;
 }
 
-/** Every welded edge that the boundary can have come from, in columns. */
-interface Sources {
-  readonly starts: readonly Point[];
-  readonly ends: readonly Point[];
-  readonly member: readonly number[];
-  readonly edge: readonly number[];
-  readonly index: EdgeIndex | undefined;
-}
-
 /** A stretch of a source edge that lies along a boundary edge, measured from that edge's start. */
 interface Along {
   readonly lo: number;
@@ -43,11 +32,14 @@ interface Along {
   readonly same: boolean;
 }
 
-/** With fewer source edges than this, walking them all is quicker than an index. */
-const FEW = 96;
-
 /** Rounding leaves boundary and source this far apart at most; a coarser grid in the clipping, as many times more. */
 const NEAR = 2;
+
+/** Only a pad with more edges than this is worth the quicker way. */
+const MANY = 64;
+
+/** Keeps the two coordinates of a place apart in one number. */
+const WIDE = 2 ** 26;
 
 /**
  * Names what each stretch of the carved rings meets.
@@ -64,12 +56,11 @@ export function stretchesOf(
   rings: readonly CarvedRing[],
   grid: number,
 ): Stretch[][] {
-  let sources: Sources | undefined;
-  return rings.map((ring) => {
-    if (ring.lone !== undefined) return loneStretches(layout, ring.points, ring.lone);
-    sources ??= gather(layout, rings);
-    return ringStretches(layout, sources, ring.points, NEAR * grid);
-  });
+  return rings.map((ring) =>
+    ring.lone === undefined
+      ? ringStretches(layout, ring.points, NEAR * grid)
+      : loneStretches(layout, ring.points, ring.lone),
+  );
 }
 
 /** A ring that is one member's whole outline: nothing to look up. */
@@ -77,7 +68,7 @@ function loneStretches({ members }: Layout, points: Ring, k: number): Stretch[] 
   const { feature, kind, part, chain } = members[k]!;
   const patch = part === 'patch';
   const count = points.length;
-  // A hole is the chain backwards: its edge i is the chain's edge count − 2 − i.
+  // A hole is the chain backwards from its first corner: its edge i is the chain's edge count − 1 − i.
   const backwards = part !== 'pad' && part !== 'patch';
   return points.map((from, i) => ({
     from,
@@ -86,49 +77,62 @@ function loneStretches({ members }: Layout, points: Ring, k: number): Stretch[] 
     feature: feature.id,
     patch,
     member: k,
-    edge: chain.tags[backwards ? (2 * count - 2 - i) % count : i]!,
+    edge: chain.tags[backwards ? count - 1 - i : i]!,
   }));
 }
 
-function gather({ members }: Layout, rings: readonly CarvedRing[]): Sources {
-  const lone = new Set(rings.map((ring) => ring.lone));
-  const starts: Point[] = [];
-  const ends: Point[] = [];
-  const member: number[] = [];
-  const edge: number[] = [];
-  members.forEach(({ chain }, k) => {
-    if (lone.has(k)) return;
-    const count = edgeCount(chain);
-    for (let i = 0; i < count; i++) {
-      starts.push(chain.points[i]!);
-      ends.push(edgeEnd(chain, i));
-      member.push(k);
-      edge.push(chain.tags[i]!);
-    }
-  });
-  const index = starts.length > FEW ? indexEdges(starts, ends) : undefined;
-  return { starts, ends, member, edge, index };
-}
-
-function ringStretches(layout: Layout, sources: Sources, points: Ring, near: number): Stretch[] {
+function ringStretches(layout: Layout, points: Ring, near: number): Stretch[] {
   const stretches: Stretch[] = [];
+  const quiet = quietEdges(layout);
   for (let i = 0; i < points.length; i++) {
     const from = points[i]!;
     const to = points[i + 1 === points.length ? 0 : i + 1]!;
-    cut(layout, sources, from, to, near, stretches);
+    const stretch = quiet(from, to);
+    if (stretch) stretches.push(stretch);
+    else cut(layout, from, to, near, stretches);
   }
   return stretches;
 }
 
+/**
+ * A quicker way for the many edges of a large pad that are met by nothing: the boundary follows the pad's own corners, so
+ * the next edge of the pad is the likely source of the next edge of the boundary. It answers only when that is so and
+ * no other feature's box comes near.
+ */
+function quietEdges({
+  members,
+  welded,
+  tolerance,
+}: Layout): (from: Point, to: Point) => Stretch | undefined {
+  const pads = members.flatMap(({ part }, k) => (part === 'pad' ? [k] : []));
+  const starts = pads.length === 1 && members[pads[0]!]!.chain.points.length > MANY;
+  if (!starts) return () => undefined;
+  const k = pads[0]!;
+  const { feature, kind, chain } = members[k]!;
+  const others = members.flatMap((member, j) =>
+    j !== k && welded.meets[k * members.length + j] ? [member.chain.box] : [],
+  );
+  const { points, tags } = chain;
+  const numbers = new Map(points.map((point, i) => [point.x * WIDE + point.y, i]));
+  let next = 0;
+  return (from, to) => {
+    const count = points.length;
+    if (!samePoint(points[next]!, from)) {
+      const found = numbers.get(from.x * WIDE + from.y);
+      if (found === undefined || !samePoint(points[found]!, from)) return undefined;
+      next = found;
+    }
+    const at = next;
+    next = at + 1 === count ? 0 : at + 1;
+    if (!samePoint(points[next]!, to)) return undefined;
+    const box = boxOfEdge(from, to);
+    for (const other of others) if (boxesMeet(box, other, tolerance)) return undefined;
+    return { from, to, kind, feature: feature.id, patch: false, member: k, edge: tags[at]! };
+  };
+}
+
 /** Cuts one boundary edge into stretches. */
-function cut(
-  layout: Layout,
-  sources: Sources,
-  from: Point,
-  to: Point,
-  near: number,
-  into: Stretch[],
-): void {
+function cut(layout: Layout, from: Point, to: Point, near: number, into: Stretch[]): void {
   const dx = to.x - from.x;
   const dy = to.y - from.y;
   const length = Math.sqrt(dx * dx + dy * dy);
@@ -136,7 +140,7 @@ function cut(
   const crossings: number[] = [];
   // Nothing that runs along the edge: look wider. Something always does, since every edge came from somewhere.
   for (let reach = near; along.length === 0; reach *= 4) {
-    collect(layout, sources, from, to, reach, along, crossings);
+    collect(layout, from, to, reach, along, crossings);
     if (reach > length && reach > 2 ** 26) throw new Error('An edge of the pour came from nowhere');
   }
   const cuts = cutsOf(along, crossings, length, layout.tolerance);
@@ -156,60 +160,50 @@ function cut(
 /** Source edges that run along from → to within `reach` of it, and where slab edges cross it. */
 function collect(
   { members }: Layout,
-  sources: Sources,
   from: Point,
   to: Point,
   reach: number,
   along: Along[],
   crossings: number[],
 ): void {
-  const { starts, ends, index } = sources;
   const dx = to.x - from.x;
   const dy = to.y - from.y;
   const length = Math.sqrt(dx * dx + dy * dy);
-  const minX = Math.min(from.x, to.x) - reach;
-  const maxX = Math.max(from.x, to.x) + reach;
-  const minY = Math.min(from.y, to.y) - reach;
-  const maxY = Math.max(from.y, to.y) + reach;
+  const box = boxOfEdge(from, to);
   const snap = 2 * reach;
   const least = Math.min(8 * reach, length / 2);
-  const look = (s: number): void => {
-    const a = starts[s]!;
-    const b = ends[s]!;
-    if (a.x < minX && b.x < minX) return;
-    if (a.x > maxX && b.x > maxX) return;
-    if (a.y < minY && b.y < minY) return;
-    if (a.y > maxY && b.y > maxY) return;
-    const ax = a.x - from.x;
-    const ay = a.y - from.y;
-    const bx = b.x - from.x;
-    const by = b.y - from.y;
-    const aside = (dx * ay - dy * ax) / length;
-    const bside = (dx * by - dy * bx) / length;
-    if ((aside > reach && bside > reach) || (aside < -reach && bside < -reach)) return;
-    const aAt = (dx * ax + dy * ay) / length;
-    const bAt = (dx * bx + dy * by) / length;
-    const member = sources.member[s]!;
-    // The part of a → b that lies within reach of the line.
-    const lower = Math.max(0, shareWithin(aside, bside, reach));
-    const upper = Math.min(1, 1 - shareWithin(bside, aside, reach));
-    const p = aAt + lower * (bAt - aAt);
-    const q = aAt + upper * (bAt - aAt);
-    let lo = Math.max(0, Math.min(p, q));
-    let hi = Math.min(length, Math.max(p, q));
-    if (hi - lo < least) {
-      if (members[member]!.part === 'existing' && aside * bside < 0) {
-        const at = aAt + (aside / (aside - bside)) * (bAt - aAt);
-        if (at > 0 && at < length) crossings.push(at);
+  for (let member = 0; member < members.length; member++) {
+    const { chain, part } = members[member]!;
+    if (!boxesMeet(chain.box, box, reach)) continue;
+    visitEdgesNear(chain, box, reach, (e) => {
+      const a = edgeStart(chain, e);
+      const b = edgeEnd(chain, e);
+      const ax = a.x - from.x;
+      const ay = a.y - from.y;
+      const bx = b.x - from.x;
+      const by = b.y - from.y;
+      const aside = (dx * ay - dy * ax) / length;
+      const bside = (dx * by - dy * bx) / length;
+      if ((aside > reach && bside > reach) || (aside < -reach && bside < -reach)) return;
+      const aAt = (dx * ax + dy * ay) / length;
+      const bAt = (dx * bx + dy * by) / length;
+      // The part of a → b that lies within reach of the line.
+      const p = aAt + shareWithin(aside, bside, reach) * (bAt - aAt);
+      const q = bAt - shareWithin(bside, aside, reach) * (bAt - aAt);
+      let lo = Math.max(0, Math.min(p, q));
+      let hi = Math.min(length, Math.max(p, q));
+      if (hi - lo < least) {
+        if (part === 'existing' && aside * bside < 0) {
+          const at = aAt + (aside / (aside - bside)) * (bAt - aAt);
+          if (at > 0 && at < length) crossings.push(at);
+        }
+        return;
       }
-      return;
-    }
-    if (lo < snap) lo = 0;
-    if (hi > length - snap) hi = length;
-    along.push({ lo, hi, member, edge: sources.edge[s]!, same: bAt > aAt });
-  };
-  if (index) edgesNear(index, minX, minY, maxX, maxY, 0, look);
-  else for (let s = 0; s < starts.length; s++) look(s);
+      if (lo < snap) lo = 0;
+      if (hi > length - snap) hi = length;
+      along.push({ lo, hi, member, edge: chain.tags[e]!, same: bAt > aAt });
+    });
+  }
 }
 
 /** How far along an edge, from its start, lies the first place no farther than `reach` to either side of a line. */

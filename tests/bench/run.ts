@@ -1,0 +1,7 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { measure } from './takeoff.bench.ts';
+
+/** Prints how the live takeoff compares with one bare clipping call on the same polygons: trust the ratios alone. */
+const takeoffFile = join(import.meta.dirname, '../../src/takeoff/takeoff.ts');
+await measure(existsSync(takeoffFile) ? takeoffFile : undefined);
