@@ -89,7 +89,9 @@ describe('the rules notice', () => {
     const text = `
       import { grid } from '../units/grid.ts';
       // Date and window in a comment, 'document' in a text, and a member of that name:
-      export const frame = { window: grid, text: 'document' }.window;`;
+      export const frame = { window: grid, text: 'document' }.window;
+      // A parameter of that name:
+      export function inside(window: number): number { return window + 1; }`;
     expect(planted({ 'geometry/area.ts': text, 'units/grid.ts': '' })).toEqual([]);
   });
 });

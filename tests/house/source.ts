@@ -5,7 +5,7 @@ export interface Source {
   readonly path: string;
   readonly imports: readonly string[];
   readonly hasDefaultExport: boolean;
-  /** Names used that belong to no declaration key or member: `Date`, `Math.random`, `.toLocaleString`. */
+  /** Names used that the file doesn't make itself, and members: `Date`, `Math.random`, `.toLocaleString`. */
   readonly names: ReadonlySet<string>;
   /** Words that a user would read and that stand in the markup itself. */
   readonly wordsInMarkup: readonly string[];
@@ -27,6 +27,7 @@ export function readSource(path: string, text: string): Source {
   if (errors.length > 0) throw new Error(`${path} can't be read: ${errors[0]?.message}`);
   const imports: string[] = [];
   const names = new Set<string>();
+  const bound = new Set<string>();
   const wordsInMarkup: string[] = [];
   let hasDefaultExport = false;
 
@@ -53,7 +54,8 @@ export function readSource(path: string, text: string): Source {
         break;
       }
       case 'Identifier':
-        if (!isOnlyAKey(node, parent, key)) names.add(String(node['name']));
+        if (isBinding(parent, key)) bound.add(String(node['name']));
+        else if (!isOnlyAKey(node, parent, key)) names.add(String(node['name']));
         break;
       case 'JSXText':
         if (LETTERS.test(String(node['value']))) wordsInMarkup.push(String(node['value']).trim());
@@ -67,6 +69,8 @@ export function readSource(path: string, text: string): Source {
       }
     }
   });
+  // A parameter or variable of the file's own may be called `window`: it isn't the page's.
+  for (const name of bound) names.delete(name);
   return { path, imports, hasDefaultExport, names, wordsInMarkup };
 }
 
@@ -92,6 +96,15 @@ function isNode(value: unknown): value is Node {
 function isOnlyAKey(node: Node, parent: Node | undefined, key: string): boolean {
   if (!parent || parent['computed'] === true || parent['shorthand'] === true) return false;
   return key === 'key' || (key === 'property' && node !== parent['object']);
+}
+
+/** A name that is made here: a parameter, a variable, an import. Destructured ones are left out, being rare. */
+function isBinding(parent: Node | undefined, key: string): boolean {
+  return (
+    key === 'params' ||
+    key === 'local' ||
+    (key === 'id' && parent?.type.endsWith('Declarator') === true)
+  );
 }
 
 function nameOf(node: unknown): string | undefined {
