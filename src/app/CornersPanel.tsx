@@ -1,3 +1,4 @@
+import { sayProblem } from '../sheet/words/say.ts';
 import { CornerTable } from '../sketch/CornerTable.tsx';
 import { useAppState, useSession, useWords } from './SessionContext.ts';
 import { shownJob } from './state.ts';
@@ -13,6 +14,7 @@ export function CornersPanel() {
       job={job}
       selection={selection}
       words={words.sketch}
+      sayProblem={(problem) => sayProblem(words.sheet, problem)}
       onSelect={session.select}
       onCommit={session.commit}
       onRefusal={session.refuse}

@@ -1,6 +1,7 @@
+import { sayProblem } from '../sheet/words/say.ts';
 import type { Desk } from './jobs/desk.ts';
 import { NewVersionNote } from './NewVersionNote.tsx';
-import { useAppState, useSession, useStore, useWords } from './SessionContext.ts';
+import { useAppState, useSession, useWords } from './SessionContext.ts';
 
 interface StripsProps {
   readonly desk: Desk;
@@ -9,12 +10,12 @@ interface StripsProps {
 
 /** What must be known before going on, above the work and never over it. */
 export function Strips({ desk, onJobs }: StripsProps) {
-  const words = useWords().app;
+  const allWords = useWords();
+  const words = allWords.app;
   const session = useSession();
   const saving = useAppState((state) => state.saving);
   const hold = useAppState((state) => state.hold);
   const welcome = useAppState((state) => state.welcome);
-  const cantKeep = useStore(desk.board, (board) => board.cantKeep);
   return (
     <div className="strips">
       <NewVersionNote idle={desk.idle} />
@@ -44,13 +45,9 @@ export function Strips({ desk, onJobs }: StripsProps) {
           </button>
         </div>
       ) : null}
-      {saving.is === 'not-saved' || cantKeep !== null ? (
+      {saving.is === 'not-saved' ? (
         <div className="strip" role="alert">
-          <p>
-            {saving.is === 'not-saved'
-              ? words.saving.notSavedWhy(saving.why)
-              : words.jobs.cantKeep(cantKeep ?? '')}
-          </p>
+          <p>{words.saving.notSavedWhy(sayProblem(allWords.sheet, saving.problem))}</p>
           <button type="button" className="plain" onClick={desk.exportOpen}>
             {words.saving.exportNow}
           </button>

@@ -1,4 +1,6 @@
 import type { Job } from '../job/job.ts';
+import { asTrouble } from '../storage/trouble.ts';
+import type { Problem } from '../units/result.ts';
 import type { Kept, Saving } from './state.ts';
 
 export interface Saver {
@@ -25,7 +27,7 @@ export function createSaver(
   let later: { readonly timer: ReturnType<typeof setTimeout>; readonly go: () => void } | null =
     null;
   const waiting = new Map<string, Waiting>();
-  const troubles = new Map<string, string>();
+  const troubles = new Map<string, Problem>();
   let running: Promise<void> | null = null;
 
   async function run() {
@@ -36,12 +38,12 @@ export function createSaver(
         await write(id, job, kept);
         troubles.delete(id);
       } catch (error) {
-        troubles.set(id, error instanceof Error ? error.message : String(error));
+        troubles.set(id, asTrouble(error).problem);
       }
     }
     running = null;
     const trouble = [...troubles.values()].at(-1);
-    report(trouble === undefined ? { is: 'saved' } : { is: 'not-saved', why: trouble });
+    report(trouble === undefined ? { is: 'saved' } : { is: 'not-saved', problem: trouble });
   }
 
   function take(): [string, Waiting] | undefined {

@@ -1,4 +1,5 @@
 import type { Command, Refusal } from '../job/commands.ts';
+import { begin } from '../job/history.ts';
 import type { Job } from '../job/job.ts';
 import type { Selection, ToolName } from '../sketch/tools/tool.ts';
 import type { View } from '../sketch/view.ts';
@@ -7,6 +8,7 @@ import type { Saver } from './saving.ts';
 import {
   type AppState,
   commit,
+  type Hold,
   type Kept,
   openState,
   type Panel,
@@ -39,7 +41,16 @@ export interface Session {
   readonly light: (theme: Theme) => void;
   readonly endWelcome: () => void;
   /** Another job on the table. `untried`: it was read from a file or the store. */
-  readonly open: (jobId: string, job: Job, kept: Partial<Kept>, untried: boolean) => void;
+  readonly open: (
+    jobId: string,
+    job: Job,
+    kept: Partial<Kept>,
+    how: { readonly untried: boolean; readonly hold: Hold },
+  ) => void;
+  /** Another tab took the job: from now on this one looks on. */
+  readonly lose: (jobId: string) => void;
+  /** The other tab saved it: show what it is now. */
+  readonly follow: (jobId: string, job: Job) => void;
 }
 
 export interface SessionSetup {
@@ -52,13 +63,13 @@ export interface SessionSetup {
 
 export function createSession({
   first,
-  untried,
+  untried: firstUntried,
   takeoffs,
   saver,
   keepTheme,
 }: SessionSetup): Session {
   const state = createStore(first);
-  takeoffs.want(shownJob(first), untried);
+  takeoffs.want(shownJob(first), firstUntried);
 
   /** Every change goes through here: the takeoff follows the job on screen, the store the committed one. */
   function change(step: (before: AppState) => AppState) {
@@ -99,11 +110,19 @@ export function createSession({
       set({ theme });
     },
     endWelcome: () => set({ welcome: false }),
-    open: (jobId, job, kept, isUntried) => {
+    open: (jobId, job, kept, { untried, hold }) => {
       const { theme, pull } = state.get();
-      const opened = { ...openState(jobId, job, kept, theme), pull };
-      takeoffs.want(job, isUntried);
+      const opened = { ...openState(jobId, job, kept, theme), pull, hold };
+      takeoffs.want(job, untried);
       state.set(() => opened);
+    },
+    lose: (jobId) => {
+      if (state.get().jobId === jobId) set({ hold: 'other-tab', draft: null });
+    },
+    follow: (jobId, job) => {
+      if (state.get().jobId !== jobId) return;
+      takeoffs.want(job, true);
+      state.set((before) => ({ ...before, history: begin(job), draft: null }));
     },
   };
 }

@@ -3,6 +3,7 @@ import { begin, type History, push, redo, undo } from '../job/history.ts';
 import type { Job } from '../job/job.ts';
 import type { Selection, ToolName } from '../sketch/tools/tool.ts';
 import type { View } from '../sketch/view.ts';
+import type { Problem } from '../units/result.ts';
 import type { Place } from './places/places.ts';
 
 export type Theme = 'system' | 'light' | 'dark';
@@ -14,8 +15,7 @@ export type Pull = 'low' | 'half' | 'full';
 export type Saving =
   | { readonly is: 'saved' }
   | { readonly is: 'saving' }
-  /** `why` as the browser said it. */
-  | { readonly is: 'not-saved'; readonly why: string };
+  | { readonly is: 'not-saved'; readonly problem: Problem };
 
 /** Who may write the job: this tab, another tab that holds it, or nobody because it can't be kept here. */
 export type Hold = 'mine' | 'other-tab';

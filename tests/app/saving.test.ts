@@ -55,7 +55,10 @@ describe('saving', () => {
     await turn();
     store.gates[1]?.pass();
     await saver.idle();
-    expect(said.at(-1)).toEqual({ is: 'not-saved', why: 'no room' });
+    expect(said.at(-1)).toEqual({
+      is: 'not-saved',
+      problem: { code: 'storage-unavailable', facts: { says: 'no room' } },
+    });
     saver.save('a', named('again'), KEPT);
     store.gates[2]?.pass();
     await saver.idle();

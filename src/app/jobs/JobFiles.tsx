@@ -46,7 +46,7 @@ export function JobFiles({ desk, onOpened }: JobFilesProps) {
             ))}
           </ul>
           {refused.text === undefined ? null : (
-            <button type="button" className="plain" onClick={desk.saveRefused}>
+            <button type="button" className="plain" onClick={desk.exportRefused}>
               {jobs.saveBroken}
             </button>
           )}

@@ -1,9 +1,10 @@
 import { useState } from 'react';
+import type { JobListing } from '../../storage/jobs.ts';
 import { useWords } from '../SessionContext.ts';
-import type { Desk, JobSummary } from './desk.ts';
+import type { Desk } from './desk.ts';
 
 interface JobRowProps {
-  readonly job: JobSummary;
+  readonly job: JobListing;
   readonly isOpen: boolean;
   readonly desk: Desk;
   readonly onOpened: () => void;
@@ -75,7 +76,7 @@ export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
           type="button"
           className="plain"
           aria-label={`${words.jobs.copy}: ${name}`}
-          onClick={() => desk.copy(job.id)}
+          onClick={() => desk.copy(job.id, words.jobs.copyName)}
         >
           {words.jobs.copy}
         </button>

@@ -20,7 +20,7 @@ export function JobsDialog({ desk, onClose }: JobsDialogProps) {
 
   useEffect(() => {
     dialog.current?.showModal();
-    desk.refresh();
+    void desk.refresh();
   }, [desk]);
 
   return (
@@ -34,7 +34,7 @@ export function JobsDialog({ desk, onClose }: JobsDialogProps) {
       <StartForm
         units={units}
         onStart={(job) => {
-          desk.start(job);
+          void desk.start(job);
           dialog.current?.close();
         }}
       />

@@ -8,13 +8,3 @@ export function download(name: string, content: BlobPart, type: string): void {
   // Some browsers read the file only after the click has been dealt with.
   setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
-
-/** A job's name as a file name that every system takes: letters and digits of any language, joined by dashes. */
-export function fileNameOf(name: string, ending: string): string {
-  const plain = name
-    .normalize('NFC')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return `${plain || 'job'}.${ending}`;
-}

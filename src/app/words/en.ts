@@ -35,7 +35,7 @@ export const en = {
     saving: 'Saving…',
     notSaved: 'Not saved',
     notSavedWhy: (why: string) =>
-      `Not saved: this browser would not keep the job (${why}). Export the job file now so that nothing is lost.`,
+      `This job is not saved. ${why} Export the job file now so that nothing is lost.`,
     exportNow: 'Export now',
     mayBeCleared:
       'The browser may clear saved jobs when the device runs short of room. Export the jobs you want to keep.',
@@ -174,8 +174,6 @@ export const en = {
     cantOpenStored: (name: string) =>
       `The job “${name}” on this device can’t be read. It is still there, untouched.`,
     saveBroken: 'Save its text as a file',
-    cantKeep: (why: string) =>
-      `This browser keeps nothing for this page (${why}). You can work, but export the job file before you leave.`,
     changed: (when: string) => `Changed ${when}`,
     fileTooBig: 'The file is larger than 20 MB. That isn’t a job file.',
   },

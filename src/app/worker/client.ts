@@ -2,13 +2,16 @@ import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import type { Answer, Ask } from './messages.ts';
 
-/** The part of a Worker that is used, so that tests can stand in for it. */
+/** A worker at the other end of a wire, so that tests can stand in for it. */
 export interface WorkerLike {
-  postMessage(ask: Ask): void;
-  terminate(): void;
-  onmessage: ((event: { readonly data: Answer }) => void) | null;
-  onerror: ((event: { readonly message?: string }) => void) | null;
+  readonly ask: (ask: Ask) => void;
+  readonly terminate: () => void;
 }
+
+export type StartWorker = (
+  onAnswer: (answer: Answer) => void,
+  onBroken: (why: string) => void,
+) => WorkerLike;
 
 export type Outcome =
   | { readonly is: 'done'; readonly takeoff: Takeoff; readonly took: number }
@@ -24,7 +27,7 @@ export interface TakeoffWorker {
 
 /** One job at a time in one worker, which is ended when it takes longer than `patience` (milliseconds). */
 export function createTakeoffWorker(
-  start: () => WorkerLike,
+  start: StartWorker,
   patience: number,
   onOutcome: (job: Job, outcome: Outcome) => void,
 ): TakeoffWorker {
@@ -57,7 +60,7 @@ export function createTakeoffWorker(
     busy = { id: lastId, job };
     try {
       worker ??= begin();
-      worker.postMessage({ id: lastId, job });
+      worker.ask({ id: lastId, job });
     } catch (error) {
       end();
       onOutcome(job, { is: 'failed', why: error instanceof Error ? error.message : String(error) });
@@ -72,23 +75,22 @@ export function createTakeoffWorker(
   }
 
   function begin(): WorkerLike {
-    const begun = start();
-    begun.onmessage = ({ data }) => {
-      if (data.id !== busy?.id) return;
-      settle(
-        'failed' in data
-          ? { is: 'failed', why: data.failed }
-          : { is: 'done', takeoff: data.takeoff, took: data.took },
-      );
-    };
-    begun.onerror = (event) => {
-      const why = event.message ?? '';
-      const lost = busy;
-      end();
-      if (lost) onOutcome(lost.job, { is: 'failed', why });
-      next();
-    };
-    return begun;
+    return start(
+      (answer) => {
+        if (answer.id !== busy?.id) return;
+        settle(
+          'failed' in answer
+            ? { is: 'failed', why: answer.failed }
+            : { is: 'done', takeoff: answer.takeoff, took: answer.took },
+        );
+      },
+      (why) => {
+        const lost = busy;
+        end();
+        if (lost) onOutcome(lost.job, { is: 'failed', why });
+        next();
+      },
+    );
   }
 
   return {

@@ -1,7 +1,7 @@
 import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { createStore, type Store } from '../store.ts';
-import { createTakeoffWorker, type Outcome, type WorkerLike } from './client.ts';
+import { createTakeoffWorker, type Outcome, type StartWorker } from './client.ts';
 
 /**
  * The takeoff on screen. `of` is the job that it was figured from.
@@ -17,7 +17,7 @@ export interface LiveTakeoff {
 
 export interface LiveTakeoffSetup {
   readonly figure: (job: Job) => Takeoff;
-  readonly startWorker: () => WorkerLike;
+  readonly startWorker: StartWorker;
   /** Milliseconds, only ever subtracted. */
   readonly clock: () => number;
   /** A takeoff that took longer than this (ms) goes to the worker next time: half of one 60 Hz frame. */

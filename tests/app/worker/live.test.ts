@@ -1,7 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { WorkerLike } from '../../../src/app/worker/client.ts';
 import { createLiveTakeoffs } from '../../../src/app/worker/live.ts';
-import type { Ask } from '../../../src/app/worker/messages.ts';
+import type { Answer, Ask } from '../../../src/app/worker/messages.ts';
 import type { Job } from '../../../src/job/job.ts';
 import type { Takeoff } from '../../../src/takeoff/result.ts';
 
@@ -20,7 +19,7 @@ function setUp() {
   let cost = 1;
   const here: string[] = [];
   const asks: Ask[] = [];
-  const workers: (WorkerLike & { ended: boolean })[] = [];
+  const workers: { readonly ended: boolean; readonly onAnswer: (answer: Answer) => void }[] = [];
   const takeoffs = createLiveTakeoffs({
     figure: (job) => {
       here.push(job.name);
@@ -28,15 +27,14 @@ function setUp() {
       if (job.name === 'breaks') throw new Error('impossible');
       return takeoffOf(job);
     },
-    startWorker: () => {
+    startWorker: (onAnswer) => {
       const worker = {
         ended: false,
-        postMessage: (ask: Ask) => asks.push(ask),
+        ask: (ask: Ask) => void asks.push(ask),
         terminate: () => {
           worker.ended = true;
         },
-        onmessage: null as WorkerLike['onmessage'],
-        onerror: null as WorkerLike['onerror'],
+        onAnswer,
       };
       workers.push(worker);
       return worker;
@@ -63,7 +61,7 @@ function setUp() {
       const ask = asks.at(-1);
       if (!ask) throw new Error('Nothing was asked.');
       const takeoff = takeoffOf(ask.job);
-      workers.at(-1)?.onmessage?.({ data: { id: ask.id, took, takeoff } });
+      workers.at(-1)?.onAnswer({ id: ask.id, took, takeoff });
     },
   };
 }

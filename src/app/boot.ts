@@ -1,0 +1,122 @@
+import { demoJob } from '../job/demo.ts';
+import type { Job } from '../job/job.ts';
+import { type JobStore, openJobs } from '../storage/jobs.ts';
+import { asTrouble } from '../storage/trouble.ts';
+import { takeoff } from '../takeoff/takeoff.ts';
+import { createDesk, type Desk, type Refused } from './jobs/desk.ts';
+import { download } from './jobs/download.ts';
+import { newJobId } from './jobs/newId.ts';
+import { noStore, withReserve } from './jobs/reserve.ts';
+import { readKept } from './kept.ts';
+import { keepTheme, keptTheme } from './look/theme.ts';
+import { createSaver } from './saving.ts';
+import { createSession, type Session } from './session.ts';
+import { type Kept, openState } from './state.ts';
+import { createTabs } from './tabs.ts';
+import { MANY_CORNERS, SLOW_AFTER_MS, WORKER_PATIENCE_MS } from './worker/limits.ts';
+import { createLiveTakeoffs } from './worker/live.ts';
+import { startTakeoffWorker } from './worker/start.ts';
+
+interface First {
+  readonly id: string;
+  readonly job: Job;
+  readonly kept: Partial<Kept>;
+  readonly stored: boolean;
+  /** Nothing was kept here before. */
+  readonly welcome: boolean;
+  readonly refused: Refused | null;
+}
+
+export interface Begun {
+  readonly session: Session;
+  readonly desk: Desk;
+}
+
+const TAB_PATIENCE_MS = 2_000;
+
+/** Puts the app together in this browser, on the job that was open last, or on the sample job. */
+export async function boot(): Promise<Begun> {
+  const store = withReserve(
+    await openJobs().catch((error: unknown) => noStore(asTrouble(error))),
+    Date.now,
+  );
+  const first = await firstJob(store);
+
+  const takeoffs = createLiveTakeoffs({
+    figure: takeoff,
+    startWorker: startTakeoffWorker,
+    clock: () => performance.now(),
+    slowAfter: SLOW_AFTER_MS,
+    manyCorners: MANY_CORNERS,
+    patience: WORKER_PATIENCE_MS,
+  });
+
+  const saver = createSaver(
+    async (id, job, kept) => {
+      await store.save(id, job, kept);
+      tabs.tellSaved(id);
+    },
+    (saving) => session.state.set((state) => ({ ...state, saving })),
+  );
+
+  const tabs = createTabs({
+    locks: navigator.locks,
+    channel: 'BroadcastChannel' in window ? new BroadcastChannel('notchpad') : undefined,
+    finish: saver.idle,
+    onLost: (id) => session.lose(id),
+    onSavedElsewhere: async (id) => {
+      const { jobId, hold } = session.state.get();
+      if (jobId !== id || hold === 'mine') return;
+      const loaded = await store.load(id);
+      if (loaded.ok) session.follow(id, loaded.job);
+    },
+    patience: TAB_PATIENCE_MS,
+  });
+
+  const hold = await tabs.take(first.id);
+  const session = createSession({
+    first: {
+      ...openState(first.id, first.job, first.kept, keptTheme()),
+      hold,
+      welcome: first.welcome,
+    },
+    untried: first.stored,
+    takeoffs,
+    saver,
+    keepTheme,
+  });
+  const save = (name: string, text: string) => download(name, text, 'application/json');
+  const desk = createDesk({ store, session, saver, tabs, newId: newJobId, download: save });
+  desk.board.set((board) => ({ ...board, refused: first.refused }));
+
+  if (!first.stored)
+    saver.save(first.id, first.job, { view: null, place: 'ground', panel: 'ticket' });
+  await store.remember(first.id).catch(() => undefined);
+  watchTheDoor(session, desk);
+  return { session, desk };
+}
+
+async function firstJob(store: JobStore): Promise<First> {
+  const sample = { id: newJobId(), job: demoJob(), kept: {}, stored: false };
+  const last = await store.last().catch(() => null);
+  if (last === null) return { ...sample, welcome: true, refused: null };
+  const loaded = await store.load(last);
+  if (!loaded.ok) {
+    const name = (await store.list().catch(() => [])).find(({ id }) => id === last)?.name ?? '';
+    const { problems, text } = loaded;
+    const refused = { name, problems, ...(text === undefined ? {} : { text }) };
+    return { ...sample, welcome: false, refused };
+  }
+  const kept = readKept(loaded.kept);
+  return { id: last, job: loaded.job, kept, stored: true, welcome: false, refused: null };
+}
+
+/** Writes what waits when the page is put away, and asks before it is closed on work that isn't saved. */
+function watchTheDoor(session: Session, desk: Desk): void {
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') void desk.idle();
+  });
+  window.addEventListener('beforeunload', (event) => {
+    if (session.state.get().saving.is !== 'saved') event.preventDefault();
+  });
+}

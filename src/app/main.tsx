@@ -1,0 +1,26 @@
+import '@fontsource/inter/latin-400.css';
+import '@fontsource/inter/latin-600.css';
+import '@fontsource/inter/latin-700.css';
+import '@fontsource/inter/latin-800.css';
+import './look/theme.css';
+import './look/base.css';
+import './look/layout.css';
+import './look/ticket.css';
+import './look/panels.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import { boot } from './boot.ts';
+import { SessionContext } from './SessionContext.ts';
+
+const place = document.getElementById('root');
+if (!place) throw new Error('The page has no place for the app.');
+
+const { session, desk } = await boot();
+createRoot(place).render(
+  <StrictMode>
+    <SessionContext value={session}>
+      <App desk={desk} />
+    </SessionContext>
+  </StrictMode>,
+);

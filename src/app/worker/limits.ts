@@ -1,0 +1,8 @@
+/** Half of one frame at 60 Hz: the other half is for drawing. */
+export const SLOW_AFTER_MS = 8;
+
+/** Corners up to which a job is tried on the page's own thread. */
+export const MANY_CORNERS = 400;
+
+/** A takeoff that isn't done after this will hardly be worth the wait. */
+export const WORKER_PATIENCE_MS = 15_000;
