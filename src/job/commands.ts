@@ -15,6 +15,7 @@ import { type SetRound, setRound } from './commands/setRound.ts';
 import { type SetText, type SetUnits, setText, setUnits } from './commands/setText.ts';
 import { type TurnFeature, turnFeature } from './commands/turnFeature.ts';
 import type { Job } from './job.ts';
+import type { JobProblemCode } from './problems.ts';
 import { type Outcome, type Refusal as RefusalOf, refuse } from './refusal.ts';
 import { attachmentRefusal, settle } from './settle.ts';
 import { unsoundness } from './soundness.ts';
@@ -50,15 +51,15 @@ export function apply(job: Job, command: Command): Outcome {
   if (!done.ok || done.value === job || done.value.features === job.features) return done;
   const unheld = attachmentRefusal(done.value);
   if (unheld) return { ok: false, problems: unheld };
-  // Before settling as well, so that what is no number never gets into the arithmetic.
-  const unsound = firstUnsound(done.value);
-  if (unsound) return unsound;
+  // Before settling, only what would spoil the arithmetic: two corners on one place may yet be parted by it.
+  const spoilt = firstUnsound(done.value, (code) => code === 'not-on-grid' || code === 'too-far');
+  if (spoilt) return spoilt;
   const settled = settle(done.value);
-  return (settled === done.value ? null : firstUnsound(settled)) ?? { ok: true, value: settled };
+  return firstUnsound(settled) ?? { ok: true, value: settled };
 }
 
-function firstUnsound(job: Job): Outcome | null {
-  const [found] = unsoundness(job);
+function firstUnsound(job: Job, matters: (code: JobProblemCode) => boolean = () => true) {
+  const found = unsoundness(job).find(({ code }) => matters(code));
   if (!found) return null;
   const { code, feature, facts, at } = found;
   return refuse(code, feature, { ...(facts ? { facts } : {}), ...(at ? { at } : {}) });

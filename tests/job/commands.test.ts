@@ -1,0 +1,166 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { apply } from '../../src/job/commands.ts';
+import { demoJob } from '../../src/job/demo.ts';
+import { parseJob } from '../../src/job/parse.ts';
+import { JOB_PROBLEMS } from '../../src/job/problems.ts';
+import { serializeJob } from '../../src/job/serialize.ts';
+import { blankJob } from '../../src/job/start.ts';
+import { numbersFrom, randomCommand, walk, walkSeed } from './randomCommands.ts';
+import { done, frozen, jobOf, padOf, refused } from './site.ts';
+
+describe('any walk of commands', () => {
+  test('leaves a job that its own file reader takes, and comes back from it the same', () => {
+    const codes = new Set<string>();
+    let reached = 0;
+    fc.assert(
+      fc.property(walkSeed, fc.boolean(), (seed, fromDemo) => {
+        const { states, refusals } = walk(fromDemo ? demoJob() : blankJob(), seed, 40);
+        for (const code of refusals) codes.add(code);
+        for (const job of states) {
+          reached += 1;
+          expect(parseJob(serializeJob(job))).toEqual({ ok: true, value: job });
+        }
+      }),
+      { seed: 7, numRuns: 200 },
+    );
+    // The walks must have gone somewhere, and been turned away for many reasons, all of them known ones.
+    expect(reached).toBeGreaterThan(2000);
+    expect(
+      [...codes].filter((code) => !(JOB_PROBLEMS as readonly string[]).includes(code)),
+    ).toEqual([]);
+    expect([...codes]).toEqual(
+      expect.arrayContaining([
+        'attachment-circle',
+        'attached-to-itself',
+        'corners-coincide',
+        'edge-turns-over',
+        'id-taken',
+        'no-such-feature',
+        'no-such-edge',
+        'not-an-outline',
+        'not-for-this-kind',
+        'not-on-grid',
+        'not-round',
+        'size-not-positive',
+        'too-few-corners',
+        'too-large',
+        'field-long',
+        'field-range',
+      ]),
+    );
+  });
+
+  test('changes nothing in the job it started from, and nothing at all when refused', () => {
+    fc.assert(
+      fc.property(walkSeed, (seed) => {
+        const draw = numbersFrom(seed);
+        let job = frozen(demoJob());
+        for (let step = 0; step < 25; step++) {
+          const outcome = apply(job, frozen(randomCommand(job, draw)));
+          if (outcome.ok) job = frozen(outcome.value);
+        }
+      }),
+      { seed: 8, numRuns: 60 },
+    );
+  });
+
+  test('switching units changes nothing but the units', () => {
+    fc.assert(
+      fc.property(walkSeed, (seed) => {
+        const job = walk(demoJob(), seed, 20).states.at(-1) ?? demoJob();
+        const metric = done(job, { do: 'set-units', units: 'metric' });
+        const back = done(metric, { do: 'set-units', units: job.units });
+        expect({ ...metric, units: job.units }).toEqual(job);
+        expect(back).toEqual(job);
+        expect(metric.features).toBe(job.features);
+      }),
+      { seed: 9, numRuns: 40 },
+    );
+  });
+});
+
+test('what isn’t there is refused', () => {
+  const job = jobOf(padOf('0,0 10,0 10,10'));
+  expect(refused(job, { do: 'remove-feature', feature: 'f9' })).toBe('no-such-feature');
+  expect(refused(job, { do: 'remove-corner', feature: 'f1', corner: 'c9' })).toBe('no-such-corner');
+  expect(refused(job, { do: 'set-round', feature: 'f1', diameter: 5 })).toBe('not-round');
+});
+
+test('a new feature raises the next number beyond its own', () => {
+  const job = jobOf(padOf('0,0 10,0 10,10'));
+  expect(job.nextId).toBe(5);
+  expect(refused(job, { do: 'add-feature', feature: padOf('0,0 10,0 10,10') })).toBe('id-taken');
+});
+
+test('too big and too far are refused with the feature that did it', () => {
+  const job = jobOf(padOf('0,0 120,0 120,120'));
+  const far = (x: number) =>
+    apply(job, { do: 'move-corner', feature: 'f1', corner: 'c3', to: { x, y: 0 } });
+  expect(far(64_000_000)).toMatchObject({ ok: true });
+  expect(far(64_000_001)).toMatchObject({ problems: { code: 'too-large', where: 'f1' } });
+  expect(far(640_000_001)).toMatchObject({ problems: { code: 'too-far' } });
+  expect(far(Number.NaN)).toMatchObject({ problems: { code: 'not-on-grid' } });
+  expect(far(0.5)).toMatchObject({ problems: { code: 'not-on-grid' } });
+});
+
+test('what changes nothing gives the same job', () => {
+  const job = demoJob();
+  expect(done(job, { do: 'set-units', units: job.units })).toBe(job);
+  expect(done(job, { do: 'set-text', name: job.name })).toBe(job);
+  expect(done(job, { do: 'move-feature', feature: 'f20', by: { x: 0, y: 0 } })).toBe(job);
+  expect(done(job, { do: 'turn-feature', feature: 'f20', degrees: 360 })).toBe(job);
+  expect(done(job, { do: 'order-feature', feature: 'f1', to: -3 })).toBe(job);
+});
+
+test('drawing order', () => {
+  const job = jobOf(padOf('0,0 9,0 9,9'), padOf('0,0 9,0 9,9', 12), padOf('0,0 9,0 9,9', 22));
+  const order = (feature: string, to: number) =>
+    done(job, { do: 'order-feature', feature, to }).features.map(({ id }) => id);
+  expect(order('f1', 1)).toEqual(['f11', 'f1', 'f21']);
+  expect(order('f1', 99)).toEqual(['f11', 'f21', 'f1']);
+  expect(order('f21', 0)).toEqual(['f21', 'f1', 'f11']);
+});
+
+test('settings that belong to another kind are refused', () => {
+  const job = demoJob();
+  expect(refused(job, { do: 'set-feature', feature: 'f20', treads: 2 })).toBe('not-for-this-kind');
+  expect(refused(job, { do: 'set-feature', feature: 'f20', closed: false })).toBe(
+    'not-for-this-kind',
+  );
+  const wall = done(job, { do: 'set-feature', feature: 'f6', pourAgainst: true, name: 'Wall' });
+  expect(wall.features.find(({ id }) => id === 'f6')).toMatchObject({
+    pourAgainst: true,
+    name: 'Wall',
+  });
+});
+
+describe('practices', () => {
+  const job = demoJob();
+  const set = (practices: Partial<typeof job.practices>) =>
+    apply(job, { do: 'set-practices', practices: { ...job.practices, ...practices } });
+
+  test('no thickness, or less', () => {
+    for (const thickness of [0, -5]) {
+      expect(set({ thickness })).toMatchObject({
+        problems: { code: 'field-range', where: 'thickness', facts: { least: 1 } },
+      });
+    }
+  });
+  test('a lap as wide as the sheet', () => {
+    const mesh = { ...job.practices.mesh, sheetWidth: 97_536, lap: 97_536 };
+    expect(set({ mesh })).toMatchObject({ problems: { code: 'field-lap', where: 'mesh.lap' } });
+  });
+  test('a blend of a mix that isn’t listed', () => {
+    const blend = { ...job.practices.mix.blend, other: 'gone' };
+    expect(set({ mix: { ...job.practices.mix, blend } })).toMatchObject({
+      problems: { code: 'field-no-such-mix', where: 'mix.blend.other', facts: { mix: 'gone' } },
+    });
+  });
+  test('what is right goes in', () => {
+    expect(set({ thickness: 8128 * 5 })).toMatchObject({
+      ok: true,
+      value: { practices: { thickness: 40_640 } },
+    });
+  });
+});
