@@ -14,11 +14,12 @@ import { useUndoKeys } from './undoKeys.ts';
 export function App({ desk }: { readonly desk: Desk }) {
   const [jobsOpen, setJobsOpen] = useState(desk.board.get().refused !== null);
   const place = useAppState((state) => state.place);
+  const panel = useAppState((state) => (state.place === 'sheet' ? 'ticket' : state.panel));
   const pull = useAppState((state) => state.pull);
   useShownTheme(useAppState((state) => state.theme));
   useUndoKeys();
   return (
-    <div className="app" data-pull={pull} data-place={place}>
+    <div className="app" data-pull={pull} data-place={place} data-panel={panel}>
       <Head onJobs={() => setJobsOpen(true)} />
       <Strips desk={desk} onJobs={() => setJobsOpen(true)} />
       <DayLine />

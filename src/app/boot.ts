@@ -93,6 +93,7 @@ export async function boot(): Promise<Begun> {
     saver.save(first.id, first.job, { view: null, place: 'ground', panel: 'ticket' });
   await store.remember(first.id).catch(() => undefined);
   watchTheDoor(session, desk);
+  void askToKeep(desk);
   return { session, desk };
 }
 
@@ -119,4 +120,10 @@ function watchTheDoor(session: Session, desk: Desk): void {
   window.addEventListener('beforeunload', (event) => {
     if (session.state.get().saving.is !== 'saved') event.preventDefault();
   });
+}
+
+/** Asks the browser not to clear what is kept here when room is short. It may say no, which is then shown. */
+async function askToKeep(desk: Desk): Promise<void> {
+  const kept = (await navigator.storage?.persist?.().catch(() => false)) ?? false;
+  desk.board.set((board) => ({ ...board, mayBeCleared: !kept }));
 }

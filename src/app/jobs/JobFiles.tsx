@@ -1,4 +1,3 @@
-import { sayProblem } from '../../sheet/words/say.ts';
 import { useStore, useWords } from '../SessionContext.ts';
 import type { Desk } from './desk.ts';
 
@@ -9,9 +8,9 @@ interface JobFilesProps {
 
 /** Job files in and out. A file that can't be read whole is refused with all that is wrong with it. */
 export function JobFiles({ desk, onOpened }: JobFilesProps) {
-  const words = useWords();
-  const jobs = words.app.jobs;
-  const refused = useStore(desk.board, (board) => board.refused);
+  const words = useWords().app;
+  const { jobs } = words;
+  const mayBeCleared = useStore(desk.board, (board) => board.mayBeCleared);
   return (
     <section>
       <h3>{jobs.file}</h3>
@@ -35,23 +34,7 @@ export function JobFiles({ desk, onOpened }: JobFilesProps) {
           {jobs.exportFile}
         </button>
       </div>
-      {refused ? (
-        <div className="note" data-weight="stop" role="alert">
-          <p>
-            <strong>{jobs.cantOpen(refused.name)}</strong>
-          </p>
-          <ul>
-            {refused.problems.map((problem) => (
-              <li key={`${problem.code} ${problem.where}`}>{sayProblem(words.sheet, problem)}</li>
-            ))}
-          </ul>
-          {refused.text === undefined ? null : (
-            <button type="button" className="plain" onClick={desk.exportRefused}>
-              {jobs.saveBroken}
-            </button>
-          )}
-        </div>
-      ) : null}
+      {mayBeCleared ? <p className="field-note">{words.saving.mayBeCleared}</p> : null}
     </section>
   );
 }

@@ -50,7 +50,10 @@ export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
   return (
     <li>
       <p className="job-row-name">{name}</p>
-      <p className="field-note">{isOpen ? words.jobs.isOpen : words.jobs.changed(when)}</p>
+      <p className="field-note">
+        {isOpen ? words.jobs.isOpen : words.jobs.changed(when)}
+        {job.problems ? ` · ${words.jobs.unreadable}` : null}
+      </p>
       <div className="button-row">
         {isOpen ? null : (
           <button

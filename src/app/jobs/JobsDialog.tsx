@@ -3,6 +3,7 @@ import { useAppState, useStore, useWords } from '../SessionContext.ts';
 import type { Desk } from './desk.ts';
 import { JobFiles } from './JobFiles.tsx';
 import { JobRow } from './JobRow.tsx';
+import { RefusedNote } from './RefusedNote.tsx';
 import { StartForm } from './StartForm.tsx';
 
 interface JobsDialogProps {
@@ -31,6 +32,7 @@ export function JobsDialog({ desk, onClose }: JobsDialogProps) {
           {words.close}
         </button>
       </header>
+      <RefusedNote desk={desk} />
       <StartForm
         units={units}
         onStart={(job) => {

@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import { canRedo, canUndo } from '../../job/history.ts';
 import type { ToolName } from '../../sketch/tools/tool.ts';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
@@ -36,7 +37,7 @@ export function ToolBelt() {
         popoverTarget={MENU}
       >
         <ToolIcon tool={drawing ? tool : 'draw'} />
-        <span>{drawing ? words.tools[tool] : words.add}</span>
+        <Label text={drawing ? words.tools[tool] : words.add} />
       </button>
       <div className="belt-draws">
         {DRAWS.map((one) => (
@@ -46,7 +47,7 @@ export function ToolBelt() {
       <span className="belt-gap" />
       <button type="button" className="belt-tool" onClick={() => session.look(null)}>
         <ToolIcon tool="fit" />
-        <span>{words.fit}</span>
+        <Label text={words.fit} />
       </button>
       <button
         type="button"
@@ -55,7 +56,7 @@ export function ToolBelt() {
         onClick={session.undo}
       >
         <ToolIcon tool="undo" />
-        <span>{words.undo}</span>
+        <Label text={words.undo} />
       </button>
       <button
         type="button"
@@ -64,7 +65,7 @@ export function ToolBelt() {
         onClick={session.redo}
       >
         <ToolIcon tool="redo" />
-        <span>{words.redo}</span>
+        <Label text={words.redo} />
       </button>
       <div id={MENU} popover="auto" className="menu draw-menu">
         {DRAWS.map((one) => (
@@ -90,7 +91,21 @@ function ToolButton({ tool }: { readonly tool: ToolName }) {
       }}
     >
       <ToolIcon tool={tool} />
-      <span>{words.tools[tool]}</span>
+      <Label text={words.tools[tool]} />
     </button>
+  );
+}
+
+/** Breaks between words only: a name broken at its hyphen can't be read at a glance. */
+function Label({ text }: { readonly text: string }) {
+  return (
+    <span>
+      {text.split(' ').map((word, index) => (
+        <Fragment key={word}>
+          {index > 0 ? ' ' : null}
+          <span className="belt-word">{word}</span>
+        </Fragment>
+      ))}
+    </span>
   );
 }

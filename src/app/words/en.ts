@@ -45,7 +45,7 @@ export const en = {
     takeOver: 'Work here instead',
   },
   welcome: {
-    says: 'This is a sample: a patio round a stoop, against an old slab that is out of square. Change anything you like.',
+    says: 'This is a sample job. Change anything on it.',
     own: 'Start my own job',
     close: 'Keep looking',
   },
@@ -173,6 +173,7 @@ export const en = {
     cantOpen: (name: string) => `“${name}” can’t be opened. Nothing was changed.`,
     cantOpenStored: (name: string) =>
       `The job “${name}” on this device can’t be read. It is still there, untouched.`,
+    unreadable: 'can’t be read; open it to see why',
     saveBroken: 'Save its text as a file',
     changed: (when: string) => `Changed ${when}`,
     fileTooBig: 'The file is larger than 20 MB. That isn’t a job file.',
