@@ -151,7 +151,7 @@ export function SketchStage(props: SketchStageProps) {
       <StageBars
         words={words}
         sayProblem={props.sayProblem}
-        job={standing}
+        job={job}
         showing={showing}
         selection={tool === 'pick' ? selection : null}
         asking={asking}

@@ -52,7 +52,7 @@ export function useDrawing(
     dimensions() {
       const before = known.current;
       if (before && before.marks === marks) return before.texts;
-      const texts = gridPerPx === null ? [] : dimensionTexts(marks, job, gridPerPx);
+      const texts = gridPerPx === null ? [] : dimensionTexts(marks, gridPerPx);
       known.current = { marks, texts };
       return texts;
     },

@@ -58,7 +58,6 @@ export function usePointers(element: RefObject<HTMLElement | null>, orders: Poin
     function onDown(event: PointerEvent) {
       if (event.pointerType === 'mouse' && event.button !== 0) return;
       flush();
-      stage?.focus({ preventScroll: true });
       stage?.setPointerCapture(event.pointerId);
       const finger = fingerOf('down', event);
       take(finger);

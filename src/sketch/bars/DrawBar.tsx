@@ -55,22 +55,28 @@ export function DrawBar({
         add();
       }}
     >
-      <p className="sketch-bar-says">{says.nextCorner(asks.placed + 1)}</p>
+      <p className="sketch-bar-says">
+        {heading === 'direction'
+          ? says.nextByDirection(asks.placed + 1)
+          : says.nextCorner(asks.placed + 1)}
+      </p>
       <TypedBox label={says.length} keyboard={lengthKeyboard(units)} {...length} />
-      <TypedBox label={says.angle} hint={says.angleHint} keyboard="decimal" {...angle} />
-      <select
-        aria-label={says.headings}
-        value={heading}
-        onChange={(event) =>
-          setHeading(HEADINGS.find((one) => one === event.target.value) ?? 'direction')
-        }
-      >
-        {HEADINGS.map((one) => (
-          <option key={one} value={one}>
-            {says.heading[one]}
-          </option>
-        ))}
-      </select>
+      <TypedBox label={says.angle} whenEmpty={says.angleWhenEmpty} keyboard="decimal" {...angle} />
+      <label className="typed">
+        <span>{says.heading}</span>
+        <select
+          value={heading}
+          onChange={(event) =>
+            setHeading(HEADINGS.find((one) => one === event.target.value) ?? 'direction')
+          }
+        >
+          {HEADINGS.map((one) => (
+            <option key={one} value={one}>
+              {says.headings[one]}
+            </option>
+          ))}
+        </select>
+      </label>
       <div className="sketch-bar-buttons">
         <button type="submit" className="main">
           {says.addCorner}

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { parseLength } from '../../units/length.ts';
 import type { Typed } from '../tools/tool.ts';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
@@ -25,6 +26,8 @@ export function TwoSizesBar({
   const across = useTyped((text) => parseLength(text, units), sayProblem);
   const up = useTyped((text) => parseLength(text, units), sayProblem);
   const isSizes = what === 'sizes';
+  // Most first corners are tapped: the boxes would only hide the site.
+  const [open, setOpen] = useState(isSizes);
 
   function add() {
     const [right, high] = [across.read(), up.read()];
@@ -32,6 +35,22 @@ export function TwoSizesBar({
     if (isSizes && right === 0) across.refuse(says.tooShort);
     else if (isSizes && high === 0) up.refuse(says.tooShort);
     else onTyped({ what, across: right, up: high });
+  }
+
+  if (!open) {
+    return (
+      <div className="sketch-bar one-line">
+        <p className="sketch-bar-says">{says.start}</p>
+        <div className="sketch-bar-buttons">
+          <button type="button" onClick={() => setOpen(true)}>
+            {says.typeStart}
+          </button>
+          <button type="button" onClick={onCancel}>
+            {says.cancel}
+          </button>
+        </div>
+      </div>
+    );
   }
 
   return (
@@ -42,7 +61,7 @@ export function TwoSizesBar({
         add();
       }}
     >
-      <p className="sketch-bar-says">{isSizes ? says.sizesHint : says.start}</p>
+      <p className="sketch-bar-says">{isSizes ? says.sizesHint : says.startHint}</p>
       <TypedBox label={says.across} keyboard={lengthKeyboard(units)} {...across} />
       <TypedBox label={says.up} keyboard={lengthKeyboard(units)} {...up} />
       <div className="sketch-bar-buttons">

@@ -96,7 +96,7 @@ function paintHandle(
   context.fillStyle = chosen ? palette.focus : palette.paper;
   context.fillRect(at.x - half, at.y - half, 2 * half, 2 * half);
   context.strokeRect(at.x - half, at.y - half, 2 * half, 2 * half);
-  writeWord(context, letter, { x: at.x + half + 4, y: at.y - half - 2 }, 'left', look);
+  writeLetter(context, letter, { x: at.x + half + 2, y: at.y - half - 2 }, look);
 }
 
 function paintPath(context: CanvasRenderingContext2D, hand: InHand, look: Look): void {
@@ -121,8 +121,7 @@ function paintPath(context: CanvasRenderingContext2D, hand: InHand, look: Look):
   hand.lengths.forEach((length, index) => {
     const a = spots[index];
     const b = spots[(index + 1) % spots.length];
-    if (a && b)
-      writeWord(context, length, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, 'center', look);
+    if (a && b) writeWord(context, length, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, look);
   });
 }
 
@@ -162,7 +161,24 @@ function paintSnap(context: CanvasRenderingContext2D, { showing, word }: InHand,
   if (!word) return;
   const above = at.y > 2 * WORD_ABOVE_PX ? -WORD_ABOVE_PX : WORD_ABOVE_PX;
   const x = Math.min(size.width - 70, Math.max(70, at.x));
-  writeWord(context, word, { x, y: at.y + above }, 'center', look);
+  writeWord(context, word, { x, y: at.y + above }, look);
+}
+
+/** A corner's letter, with paper showing through round it. */
+function writeLetter(
+  context: CanvasRenderingContext2D,
+  letter: string,
+  at: Spot,
+  { palette }: Look,
+): void {
+  context.font = `700 14px ${FONT}`;
+  context.textAlign = 'left';
+  context.textBaseline = 'alphabetic';
+  context.strokeStyle = palette.paper;
+  context.lineWidth = 4;
+  context.strokeText(letter, at.x, at.y);
+  context.fillStyle = palette.focus;
+  context.fillText(letter, at.x, at.y);
 }
 
 /** A word on a slip of paper, so that it reads over any material. */
@@ -170,15 +186,14 @@ function writeWord(
   context: CanvasRenderingContext2D,
   word: string,
   at: Spot,
-  align: 'left' | 'center',
   { palette }: Look,
 ): void {
   context.font = `600 13px ${FONT}`;
-  context.textAlign = align;
+  context.textAlign = 'center';
   context.textBaseline = 'middle';
   const width = context.measureText(word).width + 8;
   context.fillStyle = palette.paper;
-  context.fillRect(align === 'center' ? at.x - width / 2 : at.x - 4, at.y - 10, width, 20);
+  context.fillRect(at.x - width / 2, at.y - 10, width, 20);
   context.fillStyle = palette.ink;
   context.fillText(word, at.x, at.y + 1);
 }

@@ -7,6 +7,8 @@ export interface TypedBoxProps {
   /** What is wrong with the text, in words; null when nothing is. */
   readonly problem: string | null;
   readonly hint?: string;
+  /** What an empty box means. */
+  readonly whenEmpty?: string;
   /** Feet and inches need the whole keyboard; numbers alone get the number pad. */
   readonly keyboard?: 'text' | 'decimal';
   readonly boxRef?: Ref<HTMLInputElement>;
@@ -19,6 +21,7 @@ export function TypedBox({
   onText,
   problem,
   hint,
+  whenEmpty,
   keyboard = 'text',
   boxRef,
 }: TypedBoxProps) {
@@ -36,6 +39,7 @@ export function TypedBox({
         autoCapitalize="off"
         enterKeyHint="done"
         value={text}
+        placeholder={whenEmpty}
         aria-invalid={problem !== null}
         {...(says ? { 'aria-describedby': `${id}-says` } : {})}
         onChange={(event) => onText(event.target.value)}
