@@ -13,12 +13,22 @@ export function fieldProblems(
   all = true,
 ): Problem[] {
   const parsed = v.safeParse(schema, value, { abortEarly: !all });
-  if (!parsed.success) return parsed.issues.map((issue) => problemOf(issue, at));
+  if (!parsed.success) {
+    // The first problem of each place: a number that is none is out of bounds as well.
+    const first = new Map<string | undefined, Problem>();
+    for (const issue of parsed.issues) {
+      const problem = problemOf(issue, at);
+      if (!first.has(problem.where)) first.set(problem.where, problem);
+    }
+    return [...first.values()];
+  }
   return unknownFields(value, parsed.output, at);
 }
 
 function problemOf(issue: v.BaseIssue<unknown>, at: string): Problem {
-  const where = pathOf(issue, at);
+  // A list has none of an object's fields; say so of the list, once.
+  const list = issue.type === 'strict_object' && Array.isArray(issue.path?.at(-1)?.input);
+  const where = pathOf(list ? issue.path?.slice(0, -1) : issue.path, at);
   const say = (code: JobProblemCode, facts?: Problem['facts']): Problem => ({
     code,
     where,
@@ -28,14 +38,13 @@ function problemOf(issue: v.BaseIssue<unknown>, at: string): Problem {
   const bound = 'requirement' in issue ? issue.requirement : undefined;
   switch (issue.type) {
     case 'strict_object':
+      if (list) return say('field-type', { seen: '[…]', expected: 'object' });
       if (issue.expected === 'never') return say('field-unknown');
       return issue.input === undefined
         ? say('field-missing')
         : say('field-type', { seen, expected: 'object' });
     case 'integer':
       return say('field-type', { seen, expected: 'whole-number' });
-    case 'finite':
-      return say('field-type', { seen, expected: 'number' });
     case 'min_value':
       return say('field-range', { seen, least: Number(bound) });
     case 'gt_value':
@@ -69,8 +78,8 @@ const EXPECTED: Readonly<Record<string, string>> = {
 };
 
 /** `job.features[2].shape`. */
-function pathOf(issue: v.BaseIssue<unknown>, at: string): string {
-  return (issue.path ?? []).reduce((path, { key }) => join(path, key), at);
+function pathOf(path: readonly v.IssuePathItem[] | undefined, at: string): string {
+  return (path ?? []).reduce((before, { key }) => join(before, key), at);
 }
 
 function join(path: string, key: unknown): string {

@@ -13,7 +13,7 @@ function whole(least: number, most: number) {
   return v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 }
 function positive(most: number) {
-  return v.pipe(v.number(), v.finite(), v.gtValue(0), v.maxValue(most));
+  return v.pipe(v.number(), v.gtValue(0), v.maxValue(most));
 }
 function text(most: number) {
   return v.pipe(v.string(), v.maxLength(most));

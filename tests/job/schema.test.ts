@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { defaultPractices } from '../../src/job/defaults.ts';
+import { jobSchema } from '../../src/job/schema.ts';
+import { CUBIC_FOOT, CUBIC_YARD, INCH, SQUARE_FOOT, SQUARE_METRE } from '../../src/units/grid.ts';
+
+describe('the JSON Schema', () => {
+  const schema = JSON.stringify(jobSchema());
+  test('names the format, and shuts out what it doesn’t know', () => {
+    expect(jobSchema()).toMatchObject({
+      $schema: 'https://json-schema.org/draft/2020-12/schema',
+      type: 'object',
+      required: ['format', 'version', 'job'],
+      additionalProperties: false,
+      properties: { format: { const: 'notchpad-job' }, version: { const: 1 } },
+    });
+  });
+  test('knows every kind and every practice', () => {
+    for (const word of ['no-stake-zone', 'pourAgainst', 'gapUnderForm', 'minimumBags', 'nextId']) {
+      expect(schema).toContain(word);
+    }
+  });
+  test('asks for whole numbers where the grid is', () => {
+    expect(schema).toContain('"type":"integer"');
+  });
+});
+
+describe('the practices that a job starts with', () => {
+  const { thickness, gapUnderForm, mesh, mix } = defaultPractices();
+  test('agree with each other: a 2x4 (3 1/2 in) and its gap form the thickness', () => {
+    expect(3.5 * INCH + gapUnderForm).toBe(thickness);
+  });
+  test('lap one square and 2 in', () => {
+    expect(mesh.lap).toBe(mesh.square + 2 * INCH);
+  });
+  test('mesh weighs 21 lb on 100 ft²', () => {
+    const kg = mesh.weight * ((100 * SQUARE_FOOT) / SQUARE_METRE);
+    expect(kg / 0.45359237).toBeCloseTo(21, 12);
+  });
+  test('45 bags of 80 lb make a cubic yard, 72 of 50 lb; two of 80 lb make a batch', () => {
+    const [regular, fast] = mix.mixes;
+    expect((45 * (regular?.yield ?? 0)) / CUBIC_YARD).toBeCloseTo(1, 12);
+    expect((72 * (fast?.yield ?? 0)) / CUBIC_YARD).toBeCloseTo(1, 12);
+    expect((2 * (regular?.yield ?? 0)) / mix.batchVolume).toBeCloseTo(1, 12);
+    expect(mix.batchVolume).toBeCloseTo(1.2 * CUBIC_FOOT);
+  });
+});
