@@ -12,13 +12,14 @@ import { SketchCanvas } from './paintKonva.tsx';
 import { siteOf } from './site.ts';
 import { spokenSelection, spokenSnap } from './spoken.ts';
 import { meaningOf } from './stageKeys.ts';
+import type { Showing } from './tools/machine.ts';
 import type { Scene, Selection, ToolName } from './tools/tool.ts';
 import { useDrawing } from './useDrawing.ts';
 import { useHand, useStandingJob } from './useHand.ts';
 import { usePalette } from './usePalette.ts';
 import { usePointers } from './usePointers.ts';
 import { useSize } from './useSize.ts';
-import { fitView, type View } from './view.ts';
+import { fitView, type Size, type View, withInSight } from './view.ts';
 import type { SketchWords } from './words/en.ts';
 
 export interface SketchStageProps {
@@ -82,6 +83,7 @@ export function SketchStage(props: SketchStageProps) {
     },
   });
 
+  useTypedInSight(showing, view, size, props.onView);
   usePointers(frame, {
     look: () => (view && size ? { view, size } : null),
     send,
@@ -168,7 +170,7 @@ export function SketchStage(props: SketchStageProps) {
 function useView(
   { view, onView }: Pick<SketchStageProps, 'view' | 'onView'>,
   job: Job,
-  size: ReturnType<typeof useSize>,
+  size: Size | null,
 ): View | null {
   const fitted = useRef<View | null>(null);
   const fittedSize = useRef(size);
@@ -181,4 +183,22 @@ function useView(
     onView(fitted.current);
   }, [size, isFitted, stale, job, onView]);
   return useMemo(() => view ?? (size ? fitView(job, size) : null), [view, size, job]);
+}
+
+/** A corner that was typed may lie off the screen: the view follows it, once. */
+function useTypedInSight(
+  { path, snap }: Showing,
+  view: View | null,
+  size: Size | null,
+  onView: (view: View) => void,
+): void {
+  const seen = useRef(path);
+  useEffect(() => {
+    if (seen.current === path) return;
+    seen.current = path;
+    const last = path[path.length - 1];
+    if (!last || snap || !view || !size) return;
+    const next = withInSight(view, size, last);
+    if (next !== view) onView(next);
+  }, [path, snap, view, size, onView]);
 }

@@ -91,6 +91,19 @@ export function panBy(view: View, dx: number, dy: number): View {
   });
 }
 
+/** The same view when a place is well on screen; else with that place in the middle. */
+export function withInSight(view: View, size: Size, at: Point): View {
+  const { x, y } = toScreen(view, size, at);
+  const inSight =
+    x >= IN_SIGHT_PX &&
+    y >= IN_SIGHT_PX &&
+    x <= size.width - IN_SIGHT_PX &&
+    y <= size.height - IN_SIGHT_PX;
+  return inSight ? view : bounded({ ...view, center: at });
+}
+
+const IN_SIGHT_PX = 24;
+
 /** Two fingers moved from `before` to `after`: the site stays under both, without turning. */
 export function pinch(
   view: View,

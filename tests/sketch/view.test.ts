@@ -11,6 +11,7 @@ import {
   toJob,
   toScreen,
   type View,
+  withInSight,
   zoomAt,
 } from '../../src/sketch/view.ts';
 import { FOOT, INCH, METRE } from '../../src/units/grid.ts';
@@ -105,6 +106,12 @@ describe('looking', () => {
       expect(now.y).toBeCloseTo(after[index]?.y ?? 0, 1);
     });
   });
+});
+
+test('a place off the screen is brought to its middle, one in sight moves nothing', () => {
+  const view = { center: { x: 0, y: 0 }, gridPerPx: 100 };
+  expect(withInSight(view, SIZE, { x: 30_000, y: -20_000 })).toBe(view);
+  expect(withInSight(view, SIZE, { x: 50_000, y: 0 }).center).toEqual({ x: 50_000, y: 0 });
 });
 
 describe('fitting', () => {
