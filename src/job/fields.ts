@@ -13,16 +13,14 @@ export function fieldProblems(
   all = true,
 ): Problem[] {
   const parsed = v.safeParse(schema, value, { abortEarly: !all });
-  if (!parsed.success) {
-    // The first problem of each place: a number that is none is out of bounds as well.
-    const first = new Map<string | undefined, Problem>();
-    for (const issue of parsed.issues) {
-      const problem = problemOf(issue, at);
-      if (!first.has(problem.where)) first.set(problem.where, problem);
-    }
-    return [...first.values()];
+  if (parsed.success) return [];
+  // The first problem of each place: a number that is none is out of bounds as well.
+  const first = new Map<string | undefined, Problem>();
+  for (const issue of parsed.issues) {
+    const problem = problemOf(issue, at);
+    if (!first.has(problem.where)) first.set(problem.where, problem);
   }
-  return unknownFields(value, parsed.output, at);
+  return [...first.values()];
 }
 
 function problemOf(issue: v.BaseIssue<unknown>, at: string): Problem {
@@ -92,18 +90,4 @@ export function seenAs(input: unknown): string {
   if (typeof input === 'object' && input !== null) return Array.isArray(input) ? '[…]' : '{…}';
   const text = typeof input === 'string' ? JSON.stringify(input) : String(input);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
-}
-
-/**
- * Fields that the schema didn't take over. Strict objects refuse unknown names themselves, all but those that every
- * object has from birth (`__proto__`, `constructor`…).
- */
-function unknownFields(value: unknown, taken: unknown, at: string): Problem[] {
-  if (typeof value !== 'object' || value === null) return [];
-  if (typeof taken !== 'object' || taken === null) return [];
-  return Object.keys(value).flatMap((key) => {
-    const path = join(at, Array.isArray(value) ? Number(key) : key);
-    if (!Object.hasOwn(taken, key)) return [{ code: 'field-unknown', where: path }];
-    return unknownFields(Reflect.get(value, key), Reflect.get(taken, key), path);
-  });
 }

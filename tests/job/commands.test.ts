@@ -9,7 +9,7 @@ import { blankJob } from '../../src/job/start.ts';
 import { numbersFrom, randomCommand, walk, walkSeed } from './randomCommands.ts';
 import { done, frozen, jobOf, padOf, refused } from './site.ts';
 
-describe('any walk of commands', () => {
+describe('any walk of commands', { timeout: 60_000 }, () => {
   test('leaves a job that its own file reader takes, and comes back from it the same', () => {
     const codes = new Set<string>();
     let reached = 0;

@@ -9,7 +9,9 @@ function times(count: number, change: (history: History) => History, history: Hi
   return Array.from({ length: count }).reduce((before: History) => change(before), history);
 }
 
-test('undone and redone as often as one likes, every state is the very same', () => {
+test('undone and redone as often as one likes, every state is the very same', {
+  timeout: 60_000,
+}, () => {
   fc.assert(
     fc.property(walkSeed, fc.nat(40), (seed, back) => {
       const { states } = walk(demoJob(), seed, 30);

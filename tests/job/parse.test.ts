@@ -216,7 +216,7 @@ describe('a broken field is named with its place', () => {
   });
 });
 
-describe('nasty files', () => {
+describe('nasty files', { timeout: 60_000 }, () => {
   const wrap = (job: string) => `{"format":"notchpad-job","version":1,"job":${job}}`;
 
   test('names that every object has from birth', () => {

@@ -104,6 +104,12 @@ describe('a corner on another feature’s edge', () => {
     expect(cornersOf(gone, 'f1')[1]?.on).toBeUndefined();
   });
 
+  test('stays where it is when the corner at the end of its edge goes', () => {
+    const gone = done(site(), { do: 'remove-corner', feature: 'f11', corner: 'c12' });
+    expect(at(gone, 'f1', 'c3')).toEqual([60, 40]);
+    expect(cornersOf(gone, 'f1')[1]?.on).toBeUndefined();
+  });
+
   test('keeps its share when the edge is mirrored', () => {
     const to = { x: 60 * INCH, y: 120 * INCH };
     const lopsided = done(site(), { do: 'move-corner', feature: 'f11', corner: 'c15', to });

@@ -32,7 +32,7 @@ function times(count: number, job: Job, command: Command): Job {
   return Array.from({ length: count }).reduce((before: Job) => done(before, command), job);
 }
 
-describe('there and back is the same job exactly', () => {
+describe('there and back is the same job exactly', { timeout: 60_000 }, () => {
   test('moved away and back', () => {
     fc.assert(
       fc.property(loneFeature, place, ({ job, feature }, by) => {
@@ -92,7 +92,7 @@ describe('there and back is the same job exactly', () => {
   });
 });
 
-describe('the shape stays the shape', () => {
+describe('the shape stays the shape', { timeout: 60_000 }, () => {
   const shapeOf = (job: Job): Outline | null => {
     const shape = job.features[0]?.shape;
     return shape?.form === 'outline' && shape.closed ? shape : null;

@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { openDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import { describe, expect, test, vi } from 'vitest';
 import { demoJob } from '../../src/job/demo.ts';
 import { blankJob } from '../../src/job/start.ts';
@@ -170,6 +170,14 @@ describe('when the browser won’t', () => {
     });
     expect(await newer.get('jobs', 'a')).toMatchObject({ name: 'Walk' });
     newer.close();
+  });
+
+  test('a store that was cleared under an open page is made anew at the next save', async () => {
+    const { store, database } = await newStore();
+    await store.save('a', named('Walk'), null);
+    await deleteDB(database);
+    await store.save('b', named('Patio'), null);
+    expect((await store.list()).map(({ name }) => name)).toEqual(['Patio']);
   });
 
   test('anything else is quoted', () => {

@@ -207,7 +207,7 @@ describe('written', () => {
   });
 });
 
-describe('written and read again, it is the same length', () => {
+describe('written and read again, it is the same length', { timeout: 60_000 }, () => {
   const toLimit = (unit: number) =>
     fc
       .integer({ min: -EXTENT_LIMIT, max: EXTENT_LIMIT })
