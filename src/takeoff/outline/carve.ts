@@ -3,7 +3,7 @@ import { type Clipped, clip } from '../../geometry/clip.ts';
 import { locate } from '../../geometry/locate.ts';
 import type { Polygon, Ring } from '../../geometry/point.ts';
 import { ok, type Result } from '../../units/result.ts';
-import { type Layout, type Member, meet } from './layout.ts';
+import { type Layout, meet, type Part } from './layout.ts';
 
 /** A ring of the pour's boundary. `lone` is the member that it is the whole outline of, when nothing else meets it. */
 export interface CarvedRing {
@@ -31,22 +31,16 @@ export interface Carved {
  */
 export function carve(layout: Layout): Result<Carved> {
   const { members } = layout;
-  const alone = members.map((_, k) => members.every((_, j) => j === k || !meet(layout, j, k)));
-  const isConcrete = (member: Member) => member.part === 'pad' || member.part === 'patch';
-
+  const loneCutters = members.flatMap((_, k) => (isLoneCutter(layout, k) ? [k] : []));
   const subjects: Ring[] = [];
   const cutters: { outer: Ring; kept: readonly Ring[] }[] = [];
   const pieces: { outer: CarvedRing; holes: CarvedRing[] }[] = [];
-  const loneCutters: number[] = [];
-  members.forEach((member, k) => {
-    if (member.part === 'line' || member.chain.points.length < 3) return;
-    if (isConcrete(member)) {
-      if (alone[k] && !boxMeetsOther(layout, k))
-        pieces.push({ outer: { points: member.chain.points, lone: k }, holes: [] });
-      else subjects.push(member.chain.points);
-    } else if (alone[k] && !boxMeetsPart(layout, k) && !holdsConcrete(layout, k)) {
-      loneCutters.push(k);
-    } else cutters.push({ outer: member.chain.points, kept: keptIn(layout, k) });
+  members.forEach(({ part, chain: { points } }, k) => {
+    if (part === 'line' || points.length < 3 || loneCutters.includes(k)) return;
+    if (!isConcrete(part)) cutters.push({ outer: points, kept: keptIn(layout, k) });
+    else if (isLonePad(layout, k, loneCutters))
+      pieces.push({ outer: { points, lone: k }, holes: [] });
+    else subjects.push(points);
   });
 
   const clipped: Result<Clipped> =
@@ -88,38 +82,42 @@ function keptIn(layout: Layout, k: number): readonly Ring[] {
   );
 }
 
-/** Whether a member's box meets that of any other that could change it: containment, with no lines near. */
-function boxMeetsOther(layout: Layout, k: number): boolean {
-  const { members, tolerance } = layout;
-  return members.some(
-    ({ part, chain }, j) =>
-      j !== k &&
-      part !== 'line' &&
-      boxesMeet(chain.box, members[k]!.chain.box, 2 * tolerance) &&
-      !(
-        (part === 'cutter' || part === 'existing') &&
-        isInside(chain.points, members[k]!.chain.points)
-      ),
-  );
+function isConcrete(part: Part): boolean {
+  return part === 'pad' || part === 'patch';
 }
 
-/** Whether a pad or a patch lies inside a cutter whose line comes nowhere near it. */
-function holdsConcrete({ members }: Layout, k: number): boolean {
-  return members.some(
-    ({ part, chain }) =>
-      (part === 'pad' || part === 'patch') && isInside(chain.points, members[k]!.chain.points),
-  );
+/** Whether nothing comes near a member's line. */
+function isAlone(layout: Layout, k: number): boolean {
+  return layout.members.every((_, j) => j === k || !meet(layout, j, k));
 }
 
-/** Whether a cutter's box meets that of another cutter, of a slab or of a patch. */
-function boxMeetsPart(layout: Layout, k: number): boolean {
+/** Whether a cutter is a hole as it stands, or lies outside all concrete. */
+function isLoneCutter(layout: Layout, k: number): boolean {
   const { members, tolerance } = layout;
-  return members.some(
-    ({ part, chain }, j) =>
-      j !== k &&
-      part !== 'line' &&
-      part !== 'pad' &&
-      boxesMeet(chain.box, members[k]!.chain.box, 2 * tolerance),
+  const { part, chain } = members[k]!;
+  if (isConcrete(part) || part === 'line' || chain.points.length < 3) return false;
+  if (!isAlone(layout, k)) return false;
+  // Not inside another cutter, nor round one, nor round any concrete.
+  return members.every((other, j) => {
+    if (j === k || other.part === 'line') return true;
+    if (!boxesMeet(other.chain.box, chain.box, 2 * tolerance)) return true;
+    return other.part === 'pad' && !isInside(other.chain.points, chain.points);
+  });
+}
+
+/** Whether a pad or patch is a piece as it stands, but for cutters that stand alone. */
+function isLonePad(layout: Layout, k: number, loneCutters: readonly number[]): boolean {
+  const { members, tolerance } = layout;
+  const { box } = members[k]!.chain;
+  return (
+    isAlone(layout, k) &&
+    members.every(
+      ({ part, chain }, j) =>
+        j === k ||
+        part === 'line' ||
+        loneCutters.includes(j) ||
+        !boxesMeet(chain.box, box, 2 * tolerance),
+    )
   );
 }
 

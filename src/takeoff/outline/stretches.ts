@@ -30,10 +30,15 @@ interface Along {
   readonly edge: number;
   /** Whether it runs the same way as the boundary. */
   readonly same: boolean;
+  /** Whether the boundary lies on this very line, to rounding, and not just near it. */
+  readonly isExact: boolean;
 }
 
 /** Rounding leaves boundary and source this far apart at most; a coarser grid in the clipping, as many times more. */
 const NEAR = 2;
+
+/** An edge that isn't quite along another meets it where they run within the tolerance for this many times as far. */
+const LONG = 16;
 
 /** Only a pad with more edges than this is worth the quicker way. */
 const MANY = 64;
@@ -157,12 +162,15 @@ function cut(layout: Layout, from: Point, to: Point, near: number, into: Stretch
   }
 }
 
-/** Source edges that run along from → to within `reach` of it, and where slab edges cross it. */
+/**
+ * Source edges that run along from → to within `near` of it, and where slab edges cross it. What is met from outside
+ * need only come within the tolerance, but then for some way: lines that meet at an angle touch, they don't run along.
+ */
 function collect(
-  { members }: Layout,
+  { members, tolerance }: Layout,
   from: Point,
   to: Point,
-  reach: number,
+  near: number,
   along: Along[],
   crossings: number[],
 ): void {
@@ -170,40 +178,63 @@ function collect(
   const dy = to.y - from.y;
   const length = Math.sqrt(dx * dx + dy * dy);
   const box = boxOfEdge(from, to);
-  const snap = 2 * reach;
-  const least = Math.min(8 * reach, length / 2);
+  const wide = Math.max(near, tolerance);
+  const add = (
+    isExact: boolean,
+    a: Spot,
+    b: Spot,
+    source: { member: number; edge: number },
+  ): boolean => {
+    const reach = isExact ? near : wide;
+    const least = isExact ? Math.min(8 * near, length / 2) : LONG * wide;
+    if (Math.min(a.aside, b.aside) > reach || Math.max(a.aside, b.aside) < -reach) return false;
+    // The part of a → b that lies within reach of the line.
+    const p = a.at + shareWithin(a.aside, b.aside, reach) * (b.at - a.at);
+    const q = b.at - shareWithin(b.aside, a.aside, reach) * (b.at - a.at);
+    const lo = Math.max(0, Math.min(p, q));
+    const hi = Math.min(length, Math.max(p, q));
+    // Close lines count by their whole run, the same line by what it covers here.
+    if (isExact ? hi - lo < least : Math.abs(q - p) < least || hi <= lo) return false;
+    const snap = Math.min(2 * reach, tolerance);
+    along.push({
+      lo: lo < snap ? 0 : lo,
+      hi: hi > length - snap ? length : hi,
+      ...source,
+      same: b.at > a.at,
+      isExact: Math.abs(a.aside) <= near && Math.abs(b.aside) <= near,
+    });
+    return true;
+  };
   for (let member = 0; member < members.length; member++) {
     const { chain, part } = members[member]!;
+    const isMet = part !== 'pad' && part !== 'patch';
+    const reach = isMet ? wide : near;
     if (!boxesMeet(chain.box, box, reach)) continue;
     visitEdgesNear(chain, box, reach, (e) => {
-      const a = edgeStart(chain, e);
-      const b = edgeEnd(chain, e);
-      const ax = a.x - from.x;
-      const ay = a.y - from.y;
-      const bx = b.x - from.x;
-      const by = b.y - from.y;
-      const aside = (dx * ay - dy * ax) / length;
-      const bside = (dx * by - dy * bx) / length;
-      if ((aside > reach && bside > reach) || (aside < -reach && bside < -reach)) return;
-      const aAt = (dx * ax + dy * ay) / length;
-      const bAt = (dx * bx + dy * by) / length;
-      // The part of a → b that lies within reach of the line.
-      const p = aAt + shareWithin(aside, bside, reach) * (bAt - aAt);
-      const q = bAt - shareWithin(bside, aside, reach) * (bAt - aAt);
-      let lo = Math.max(0, Math.min(p, q));
-      let hi = Math.min(length, Math.max(p, q));
-      if (hi - lo < least) {
-        if (part === 'existing' && aside * bside < 0) {
-          const at = aAt + (aside / (aside - bside)) * (bAt - aAt);
-          if (at > 0 && at < length) crossings.push(at);
-        }
-        return;
+      const a = spotOf(edgeStart(chain, e), from, dx, dy, length);
+      const b = spotOf(edgeEnd(chain, e), from, dx, dy, length);
+      const source = { member, edge: chain.tags[e]! };
+      const isFacing = part === 'line' || (isMet && b.at < a.at);
+      if (isFacing && add(false, a, b, source)) return;
+      if (add(true, a, b, source)) return;
+      if (part === 'existing' && a.aside * b.aside < 0) {
+        const at = a.at + (a.aside / (a.aside - b.aside)) * (b.at - a.at);
+        if (at > 0 && at < length) crossings.push(at);
       }
-      if (lo < snap) lo = 0;
-      if (hi > length - snap) hi = length;
-      along.push({ lo, hi, member, edge: chain.tags[e]!, same: bAt > aAt });
     });
   }
+}
+
+/** A place seen from a boundary edge: how far along it, and how far to its left. */
+interface Spot {
+  readonly at: number;
+  readonly aside: number;
+}
+
+function spotOf(point: Point, from: Point, dx: number, dy: number, length: number): Spot {
+  const px = point.x - from.x;
+  const py = point.y - from.y;
+  return { at: (dx * px + dy * py) / length, aside: (dx * py - dy * px) / length };
 }
 
 /** How far along an edge, from its start, lies the first place no farther than `reach` to either side of a line. */
@@ -246,16 +277,16 @@ function judge(
   const { members } = layout;
   let met: Along | undefined;
   let own: Along | undefined;
+  let line: Along | undefined;
   let patch = false;
-  let nearest: Along | undefined;
   let gap = Number.POSITIVE_INFINITY;
   for (const one of along) {
-    const away = Math.max(one.lo - at, at - one.hi, 0);
+    const away = Math.max(one.lo - at, at - one.hi, 0) + (one.isExact ? 0 : layout.tolerance);
     if (away < gap) {
       gap = away;
-      nearest = one;
+      line = one;
     }
-    if (away > 0) continue;
+    if (at < one.lo || at > one.hi) continue;
     const { part, rank } = members[one.member]!;
     if (part === 'pad' || part === 'patch') {
       if (!one.same) continue;
@@ -265,23 +296,18 @@ function judge(
       if (!met || rank > members[met.member]!.rank) met = one;
     }
   }
-  const source = met ?? own ?? nearest!;
-  const { feature, kind } = members[source.member]!;
+  // The line that the boundary follows: of what it meets if that is its very line, else its own.
+  const source = met?.isExact ? met : (own ?? line!);
+  const { member, edge } = source;
+  const feature = members[met ? met.member : member]!.feature.id;
+  const kind = met ? members[met.member]!.kind : members[member]!.kind;
   if (!met && patch) {
     const slab = slabRound(layout, along, at, from, to);
     if (slab) {
-      return {
-        from,
-        to,
-        kind: 'existing-slab',
-        feature: slab.feature.id,
-        patch,
-        member: source.member,
-        edge: source.edge,
-      };
+      return { from, to, kind: 'existing-slab', feature: slab.feature.id, patch, member, edge };
     }
   }
-  return { from, to, kind, feature: feature.id, patch, member: source.member, edge: source.edge };
+  return { from, to, kind, feature, patch, member, edge };
 }
 
 /** The existing slab that a patch's edge lies within, away from that slab's own outline. */
