@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { parseAngle } from '../../units/angle.ts';
 import { parseLength } from '../../units/length.ts';
 import type { Asks } from '../tools/machine.ts';
@@ -31,6 +31,7 @@ export function DrawBar({
   const says = words.bar;
   const length = useTyped((text) => parseLength(text, units), sayProblem);
   const angle = useTyped<number>(parseAngle, sayProblem);
+  const lengthBox = useRef<HTMLInputElement>(null);
   const [heading, setHeading] = useState<Heading>('direction');
 
   function add() {
@@ -44,6 +45,7 @@ export function DrawBar({
       onTyped({ what: 'corner', length: long, heading, degrees });
       length.clear();
       angle.clear();
+      lengthBox.current?.focus();
     }
   }
 
@@ -60,10 +62,15 @@ export function DrawBar({
           ? says.nextByDirection(asks.placed + 1)
           : says.nextCorner(asks.placed + 1)}
       </p>
-      <TypedBox label={says.length} keyboard={lengthKeyboard(units)} {...length} />
+      <TypedBox
+        label={says.length}
+        keyboard={lengthKeyboard(units)}
+        boxRef={lengthBox}
+        {...length}
+      />
       <TypedBox label={says.angle} whenEmpty={says.angleWhenEmpty} keyboard="decimal" {...angle} />
       <label className="typed">
-        <span>{says.heading}</span>
+        <span>{says.headings}</span>
         <select
           value={heading}
           onChange={(event) =>
@@ -72,7 +79,7 @@ export function DrawBar({
         >
           {HEADINGS.map((one) => (
             <option key={one} value={one}>
-              {says.headings[one]}
+              {says.heading[one]}
             </option>
           ))}
         </select>

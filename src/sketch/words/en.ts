@@ -53,8 +53,8 @@ export const en = {
     length: 'Length',
     angle: 'Degrees',
     angleWhenEmpty: 'as aimed',
-    heading: 'Which way',
-    headings: {
+    headings: 'Which way',
+    heading: {
       direction: 'Direction',
       left: 'Turn left',
       right: 'Turn right',

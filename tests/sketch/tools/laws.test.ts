@@ -68,7 +68,8 @@ describe.each(TOOLS)('%s', (tool) => {
   test('a press and release within slop never changes the job', () => {
     fc.assert(
       fc.property(feet, feet, touches, fc.constantFrom(...scenes), (x, y, touch, scene) => {
-        const wobble = pointer('move', x + 0.05, y - 0.05, touch);
+        // 3.4 px at 30 px to the foot: as far as slop lets a mouse go.
+        const wobble = pointer('move', x + 0.08, y - 0.08, touch);
         const [press, release] = tap(x, y, touch);
         if (!press || !release) throw new Error('a tap has two inputs');
         const { effects } = play(takeUp(tool), scene, [press, wobble, release]);
