@@ -73,6 +73,12 @@ export interface Segment {
 
 export type TextStyle = 'dimension' | 'label' | 'small' | 'title' | 'figure';
 
+/** The edge of a feature, by the corner at which it starts, whose length a text gives as drawn (corner to corner). */
+export interface Measured {
+  readonly feature: string;
+  readonly corner: string;
+}
+
 export type Mark =
   | {
       readonly kind: 'area';
@@ -93,18 +99,29 @@ export type Mark =
       readonly layer: Layer;
       readonly style: TextStyle;
       readonly text: string;
-      readonly at: Point /** Height of capitals, mm of output. */;
-      readonly height: number /** Radians, counter-clockwise. */;
+      /** On the line that the letters stand on; `anchor` says which part of the text is there. */
+      readonly at: Point;
+      /** Height of capitals, mm of output. */
+      readonly height: number;
+      /** Radians, counter-clockwise. */
       readonly angle: number;
-      readonly anchor: 'start' | 'middle' | 'end' /** Paper shows through behind it? */;
+      readonly anchor: 'start' | 'middle' | 'end';
+      /** A border of paper round the letters, so that they read over lines and hatches. */
       readonly halo: boolean;
       readonly feature?: string;
+      /** Set on dimensions that can be typed anew. */
+      readonly measures?: Measured;
     }
   | {
       readonly kind: 'symbol';
       readonly layer: Layer;
+      /**
+       * 'stake' and 'stake-blocked' (crossed): a square about `at`. 'tick': a stroke at 45° to the dimension line.
+       * 'arrow': its tip at `at`, pointing along `angle`. 'cross', 'dot' and 'north': about `at`.
+       */
       readonly symbol: 'stake' | 'stake-blocked' | 'tick' | 'arrow' | 'cross' | 'dot' | 'north';
-      readonly at: Point /** mm of output. */;
+      readonly at: Point;
+      /** mm of output. */
       readonly size: number;
       readonly angle: number;
       readonly feature?: string;

@@ -1,0 +1,237 @@
+import type { Point } from '../../geometry/point.ts';
+import type { UnitStyle } from '../../job/job.ts';
+import { formatLength } from '../../units/length.ts';
+import {
+  addBox,
+  addLine,
+  type Clearance,
+  DIMENSION,
+  EVERYTHING,
+  EXTENSION,
+  emptyClearance,
+  isBoxFree,
+  isLineFree,
+  type Place,
+  SYMBOL,
+  TEXT,
+  type TurnedBox,
+} from '../clearance.ts';
+import type { Layer, LineStyle, Mark, Measured, TextStyle } from '../marks.ts';
+import { textDrop, textRise, textWidth } from '../textSize.ts';
+import type { DrawingWords } from '../words/en.ts';
+
+/** What a size that found no room at its place says in the list, and the number by which it is found on the plan. */
+export interface KeyedSize {
+  readonly key: number;
+  readonly what: 'edge' | 'overall' | 'arc' | 'diagonal' | 'angle' | 'block-out' | 'name';
+  readonly text: string;
+  /** False where not even the number found room: then `from` and `to` say where it is. */
+  readonly marked: boolean;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Heights of letters and distances between lines, mm of output. */
+export interface Lettering {
+  readonly height: number;
+  readonly label: number;
+  /** From the outline to the first dimension line, and from one line to the next. */
+  readonly first: number;
+  readonly step: number;
+}
+
+/** The board on which a drawing is put together: what is on it already, and what is written on it. */
+export interface Board {
+  readonly gridPerMm: number;
+  /** The grid point that millimetres are counted from: near the drawing, so that they stay small. */
+  readonly origin: Point;
+  readonly units: UnitStyle;
+  readonly words: DrawingWords;
+  readonly lettering: Lettering;
+  /** Whether what finds no room goes into the keyed list. On a screen one looks closer instead. */
+  readonly keeps: boolean;
+  readonly clearance: Clearance;
+  readonly marks: Mark[];
+  readonly keyed: KeyedSize[];
+}
+
+export function makeBoard(
+  given: Omit<Board, 'clearance' | 'marks' | 'keyed'> & { readonly extentMm: number },
+): Board {
+  const { extentMm, ...board } = given;
+  return { ...board, clearance: emptyClearance(extentMm), marks: [], keyed: [] };
+}
+
+export function toMm({ origin, gridPerMm }: Board, { x, y }: Point): Place {
+  return { x: (x - origin.x) / gridPerMm, y: (y - origin.y) / gridPerMm };
+}
+
+export function toGridPoint({ origin, gridPerMm }: Board, { x, y }: Place): Point {
+  return { x: origin.x + x * gridPerMm, y: origin.y + y * gridPerMm };
+}
+
+export function lengthText({ units }: Board, length: number): string {
+  return formatLength(length, units);
+}
+
+export function along(a: Place, way: Place, distance: number): Place {
+  return { x: a.x + way.x * distance, y: a.y + way.y * distance };
+}
+
+export function dot(a: Place, b: Place): number {
+  return a.x * b.x + a.y * b.y;
+}
+
+/** The way from one place to another, of length 1. */
+export function wayFrom(a: Place, b: Place): Place {
+  const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+  return { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
+}
+
+/** The turn at which a text along a line reads upright, or from the right (ISO 129). */
+export function readingAngle({ x, y }: Place): number {
+  const straight = Math.abs(x) < 1e-6;
+  const flip = straight ? y < 0 : x < 0;
+  const angle = Math.atan2(flip ? -y : y, flip ? -x : x);
+  return Math.abs(angle) < 1e-6 ? 0 : straight ? Math.PI / 2 : angle;
+}
+
+export interface Lettered {
+  readonly text: string;
+  readonly at: Place;
+  readonly angle: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly height: number;
+  readonly style: TextStyle;
+  readonly layer?: Layer;
+  readonly feature?: string | undefined;
+  readonly measures?: Measured | undefined;
+}
+
+/** Clear paper round letters. */
+const MARGIN = 0.4;
+
+/** The room that a text takes, with a margin. */
+export function textBox({ text, at, angle, anchor, height }: Lettered): TurnedBox {
+  const width = textWidth(text, height);
+  const drop = textDrop(text, height);
+  const rise = textRise(text, height);
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  const right = anchor === 'start' ? width / 2 : anchor === 'middle' ? 0 : -width / 2;
+  const up = (rise - drop) / 2;
+  return {
+    x: at.x + right * cos - up * sin,
+    y: at.y + right * sin + up * cos,
+    halfWidth: width / 2 + MARGIN,
+    halfHeight: (rise + drop) / 2 + MARGIN / 2,
+    cos,
+    sin,
+  };
+}
+
+export function isRoomFor(board: Board, lettered: Lettered, what = EVERYTHING): boolean {
+  return isBoxFree(board.clearance, textBox(lettered), what);
+}
+
+export function write(board: Board, lettered: Lettered): void {
+  const { text, at, angle, anchor, height, style, layer, feature, measures } = lettered;
+  addBox(board.clearance, TEXT, textBox(lettered));
+  board.marks.push({
+    kind: 'text',
+    layer: layer ?? 'dimensions',
+    style,
+    text,
+    at: toGridPoint(board, at),
+    height,
+    angle,
+    anchor,
+    halo: true,
+    ...(feature === undefined ? {} : { feature }),
+    ...(measures === undefined ? {} : { measures }),
+  });
+}
+
+/** Draws a straight line and keeps it clear of what comes later. */
+export function rule(board: Board, style: LineStyle, what: number, a: Place, b: Place): void {
+  // A little short, so that lines which only touch at their ends don't count as crossing.
+  const way = wayFrom(a, b);
+  const short = Math.min(0.3, Math.hypot(b.x - a.x, b.y - a.y) / 3);
+  addLine(board.clearance, what, along(a, way, short), along(b, way, -short));
+  board.marks.push({
+    kind: 'line',
+    layer: 'dimensions',
+    style,
+    path: {
+      start: toGridPoint(board, a),
+      segments: [{ to: toGridPoint(board, b) }],
+      closed: false,
+    },
+  });
+}
+
+const ARROW_MM = 2.2;
+
+interface LeaderText {
+  readonly target: Place;
+  /** The way to look first. */
+  readonly toward: Place;
+  readonly text: string;
+  readonly arrow: boolean;
+  readonly style?: TextStyle;
+  readonly feature?: string | undefined;
+  readonly measures?: Measured | undefined;
+}
+
+const REACHES = [4, 6, 9, 13, 18, 24];
+const TURNS = [0, 0.4, -0.4, 0.8, -0.8, 1.25, -1.25, 1.8, -1.8, 2.5, -2.5, Math.PI];
+
+/** A level text at the end of a line from what it speaks of. False when there is no room near. */
+export function writeWithLeader(board: Board, wanted: LeaderText): boolean {
+  const { target, toward, text, arrow, style = 'dimension', feature, measures } = wanted;
+  const base = Math.atan2(toward.y, toward.x);
+  const height = board.lettering.height;
+  for (const strict of [true, false]) {
+    for (const reach of REACHES) {
+      for (const turn of TURNS) {
+        const way = { x: Math.cos(base + turn), y: Math.sin(base + turn) };
+        const elbow = along(target, way, reach);
+        const right = way.x >= 0;
+        const lettered: Lettered = {
+          text,
+          at: { x: elbow.x + (right ? 0.8 : -0.8), y: elbow.y - height / 2 },
+          angle: 0,
+          anchor: right ? 'start' : 'end',
+          height,
+          style,
+          feature,
+          measures,
+        };
+        if (!isRoomFor(board, lettered)) continue;
+        const avoid = TEXT | SYMBOL | DIMENSION | (strict ? EXTENSION : 0);
+        if (!isLineFree(board.clearance, along(target, way, 0.5), elbow, avoid)) continue;
+        rule(board, 'dimension', DIMENSION, target, elbow);
+        if (arrow) {
+          board.marks.push({
+            kind: 'symbol',
+            layer: 'dimensions',
+            symbol: 'arrow',
+            at: toGridPoint(board, target),
+            size: ARROW_MM,
+            angle: base + turn + Math.PI,
+          });
+          addBox(board.clearance, SYMBOL, {
+            ...along(target, way, ARROW_MM / 2),
+            halfWidth: ARROW_MM / 2,
+            halfHeight: ARROW_MM / 3,
+            cos: way.x,
+            sin: way.y,
+          });
+        }
+        write(board, lettered);
+        return true;
+      }
+    }
+  }
+  return false;
+}

@@ -1,0 +1,100 @@
+import type { Job } from '../job/job.ts';
+import type { Takeoff } from '../takeoff/result.ts';
+import { drawAngles } from './dimension/angles.ts';
+import { drawArc, drawBeside } from './dimension/beside.ts';
+import { drawHole } from './dimension/blockOuts.ts';
+import type { Board } from './dimension/board.ts';
+import { diagonalsOf, drawDiagonals, letterDiagonals } from './dimension/diagonals.ts';
+import {
+  featureLoop,
+  type Loop,
+  type MeasuredSide,
+  pourLoops,
+  sideKey,
+} from './dimension/loops.ts';
+import { axesOf, drawStrings } from './dimension/strings.ts';
+
+export interface DimensionWishes {
+  /** The selected feature: its own edges are measured first. */
+  readonly selected?: string;
+  /** Measure at most so many edges, the longest first. */
+  readonly limit: number;
+  /** Diagonals and angles that aren't square, for building from. */
+  readonly checks: boolean;
+}
+
+/** The loops to measure: the selected feature's, then the pour's; without a pour, every pad's as drawn. */
+export function loopsToMeasure(job: Job, takeoff: Takeoff, selected?: string): readonly Loop[] {
+  const chosen = job.features.find(({ id }) => id === selected);
+  const own = chosen && featureLoop(chosen);
+  const rest = takeoff.pour
+    ? pourLoops(takeoff.pour, job.features)
+    : job.features.flatMap((feature) => {
+        const loop =
+          feature.kind === 'pad' && feature !== chosen ? featureLoop(feature) : undefined;
+        return loop ? [loop] : [];
+      });
+  return own ? [own, ...rest] : rest;
+}
+
+/** Shorter on the output than this, an edge is measured only where a list keeps what finds no room. */
+const LEAST_MM = 4;
+
+/** Measures every loop, without overlap of texts, lines and symbols; each edge once. */
+export function drawDimensions(
+  board: Board,
+  loops: readonly Loop[],
+  { selected, limit, checks }: DimensionWishes,
+): void {
+  const chosen = new Set(longest(board, loops, limit, selected));
+  const seen = new Set<string>();
+  const fresh = (sides: readonly MeasuredSide[]) =>
+    sides.filter((side) => {
+      if (!chosen.has(side) || seen.has(sideKey(side)) || side.length === 0) return false;
+      seen.add(sideKey(side));
+      return true;
+    });
+  const outers = loops.filter(({ hole }) => !hole);
+  const diagonals = checks ? outers.flatMap((loop) => diagonalsOf(loop, axesOf(loop))) : [];
+  drawDiagonals(board, diagonals);
+  for (const loop of outers) {
+    const sides = fresh(loop.sides);
+    const arcs = sides.filter(({ arc }) => arc);
+    const straight = sides.filter(({ arc }) => !arc);
+    for (const side of drawStrings(board, loop, straight, axesOf(loop), checks && loop.closed)) {
+      drawBeside(board, side);
+    }
+    for (const side of arcs) drawArc(board, side);
+  }
+  letterDiagonals(board, diagonals);
+  for (const hole of loops.filter((loop) => loop.hole)) {
+    const sides = fresh(hole.sides);
+    if (sides.length === 0) continue;
+    const outer = outerOf(hole, loops);
+    for (const side of outer ? drawHole(board, hole, outer) : sides) {
+      if (side.arc) drawArc(board, side);
+      else drawBeside(board, side);
+    }
+  }
+  if (checks) for (const loop of outers) drawAngles(board, loop);
+}
+
+/** The outer loop of the piece that a hole is in: the pour lists it before its holes. */
+function outerOf(hole: Loop, loops: readonly Loop[]): Loop | undefined {
+  return loops.slice(0, loops.indexOf(hole)).findLast((loop) => !loop.hole);
+}
+
+function longest(
+  board: Board,
+  loops: readonly Loop[],
+  limit: number,
+  selected: string | undefined,
+): readonly MeasuredSide[] {
+  const sides = loops.flatMap((loop) => loop.sides);
+  const large = board.keeps
+    ? sides
+    : sides.filter(({ length }) => length >= LEAST_MM * board.gridPerMm);
+  if (large.length <= limit) return large;
+  const rank = (side: MeasuredSide) => (side.measures?.feature === selected && selected ? 1 : 0);
+  return [...large].sort((a, b) => rank(b) - rank(a) || b.length - a.length).slice(0, limit);
+}

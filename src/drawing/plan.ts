@@ -1,0 +1,170 @@
+import { type Box, boxAround, boxOf } from '../geometry/box.ts';
+import type { Point } from '../geometry/point.ts';
+import type { Feature, Job } from '../job/job.ts';
+import type { Station } from '../takeoff/figure.ts';
+import type { Takeoff } from '../takeoff/result.ts';
+import { addLine, FEATURE, OUTLINE } from './clearance.ts';
+import { type Board, type KeyedSize, type Lettering, makeBoard, toMm } from './dimension/board.ts';
+import type { Loop } from './dimension/loops.ts';
+import { drawDimensions, loopsToMeasure } from './dimensions.ts';
+import { drawFaults } from './faults.ts';
+import { drawForms } from './forms.ts';
+import { featureArea, featureOutline, wallBand } from './ground.ts';
+import { drawStrip } from './joints.ts';
+import { drawLabels } from './labels.ts';
+import type { DrawingScale, Mark } from './marks.ts';
+import { edgePath, pathPoints, shapePath } from './paths.ts';
+import { letterEdges, pourArea, pourEdges } from './pour.ts';
+import { drawStakes } from './stakes.ts';
+import { drawMesh, letterMesh } from './steel.ts';
+import { drawTreads } from './steps.ts';
+import type { DrawingWords } from './words/en.ts';
+
+export interface PlanOptions {
+  /** Whose layer lies on top; 'sheet' is the layout to build from, with checks and a list of what found no room. */
+  readonly station: Station | 'sheet';
+  readonly scale: DrawingScale;
+  readonly words: DrawingWords;
+  readonly dimensions: boolean;
+  /** A feature whose own edges are measured, whatever it meets. */
+  readonly selected?: string;
+  /** Measure at most so many edges, the longest first. On a screen 60 when not said; on the sheet all. */
+  readonly dimensionLimit?: number;
+  /** Names outside of this box (grid units) aren't written. */
+  readonly window?: Box;
+}
+
+export interface Plan {
+  readonly marks: readonly Mark[];
+  /** What found no room at its place, for a list beside the plan. Empty on a screen, where one looks closer instead. */
+  readonly keyed: readonly KeyedSize[];
+}
+
+/** Letters on a screen (2.5 mm of output are 13 px text), and on paper, to be read at arm's length. */
+const ON_SCREEN: Lettering = { height: 2.5, label: 2.7, first: 6.5, step: 6 };
+const ON_PAPER: Lettering = { height: 2.8, label: 3, first: 9, step: 7 };
+const SCREEN_LIMIT = 60;
+
+/** The plan as marks, lowest first: see planOf. */
+export function drawPlan(job: Job, takeoff: Takeoff, options: PlanOptions): readonly Mark[] {
+  return planOf(job, takeoff, options).marks;
+}
+
+/**
+ * The plan of a job: the ground, the pour with its edges by what they meet, the station's layer, dimensions and names.
+ * A job that gives no pour is drawn by its outlines, with the faults marked. Texts, lines and symbols don't overlap at
+ * the scale it is drawn for.
+ */
+export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
+  const { station, scale, dimensions, selected, window } = options;
+  const { gridPerMm } = scale;
+  const onSheet = station === 'sheet';
+  const loops = loopsToMeasure(job, takeoff, selected);
+  const board = boardFor(job, options);
+  keepClear(board, job.features, loops);
+  const under = groundOf(job, takeoff, options);
+  const layer = layerOf(board, job, takeoff, options);
+  drawFaults(board, takeoff);
+  if (dimensions) {
+    const limit = options.dimensionLimit ?? (onSheet ? Number.POSITIVE_INFINITY : SCREEN_LIMIT);
+    drawDimensions(board, loops, {
+      limit,
+      checks: onSheet,
+      ...(selected === undefined ? {} : { selected }),
+    });
+  }
+  if (station === 'steel' && takeoff.steel) letterMesh(board, takeoff.steel);
+  drawLabels(board, job, window && { contains: (at) => isInside(at, window) });
+  if (onSheet && takeoff.pour) letterEdges(board, takeoff.pour);
+  const treads = job.features.flatMap((feature) =>
+    feature.kind === 'steps' ? drawTreads(feature, job, gridPerMm, options.words) : [],
+  );
+  return { marks: [...under, ...treads, ...layer, ...board.marks], keyed: board.keyed };
+}
+
+function boardFor(job: Job, { scale, words, station }: PlanOptions): Board {
+  const { gridPerMm } = scale;
+  const boxes = job.features.flatMap(({ shape }) => {
+    const path = shapePath(shape);
+    return path ? [boxOf(pathPoints(path))] : [];
+  });
+  const box = boxes.length > 0 ? boxAround(boxes) : { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  return makeBoard({
+    gridPerMm,
+    origin: { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 },
+    units: job.units,
+    words,
+    lettering: station === 'sheet' ? ON_PAPER : ON_SCREEN,
+    keeps: station === 'sheet',
+    extentMm: Math.max(box.maxX - box.minX, box.maxY - box.minY) / gridPerMm,
+  });
+}
+
+/** The lines that nothing is written over. */
+function keepClear(board: Board, features: readonly Feature[], loops: readonly Loop[]): void {
+  const lines = (points: readonly Point[], what: number): void => {
+    const places = points.map((point) => toMm(board, point));
+    for (let i = 1; i < places.length; i++) {
+      addLine(board.clearance, what, places[i - 1]!, places[i]!);
+    }
+  };
+  for (const { sides } of loops) {
+    for (const side of sides) lines(pathPoints(edgePath(side), 4), OUTLINE);
+  }
+  for (const { kind, shape } of features) {
+    const path = kind === 'pad' ? undefined : shapePath(shape);
+    if (!path) continue;
+    const points = pathPoints(path, 4);
+    lines(path.closed ? [...points, points[0]!] : points, FEATURE);
+  }
+}
+
+/** Materials and edges. A patch lies on the fresh concrete it is part of; a block-out stays open. */
+function groundOf(job: Job, { pour }: Takeoff, { scale }: PlanOptions): readonly Mark[] {
+  const { features } = job;
+  const areas = (...kinds: readonly Feature['kind'][]) =>
+    features.filter(({ kind }) => kinds.includes(kind)).flatMap(featureArea);
+  const bands = features.flatMap((feature) =>
+    feature.kind === 'building-line' ? wallBand(feature, job, scale.gridPerMm) : [],
+  );
+  const outlines = (drawn: (feature: Feature) => boolean) =>
+    features.filter(drawn).flatMap(featureOutline);
+  return [
+    ...areas('existing-slab', 'building-line', 'steps'),
+    ...bands,
+    ...(pour ? pourArea(pour) : []),
+    ...areas('patch', 'block-out'),
+    ...areas('no-stake-zone'),
+    ...outlines(({ kind }) => (pour ? kind !== 'pad' : true)),
+    ...(pour ? pourEdges(pour) : []),
+  ];
+}
+
+function layerOf(
+  board: Board,
+  job: Job,
+  { forms, stakes, steel, joints }: Takeoff,
+  { station, scale }: PlanOptions,
+): readonly Mark[] {
+  switch (station) {
+    case 'forms':
+      return [
+        ...(forms ? drawForms(forms, job.practices, scale.gridPerMm) : []),
+        ...(stakes ? drawStakes(board, stakes) : []),
+      ];
+    case 'steel':
+      return steel ? drawMesh(board, steel) : [];
+    case 'joints':
+    case 'sheet':
+      return joints ? drawStrip(joints, scale.gridPerMm) : [];
+    case 'ground':
+    case 'mix':
+      return [];
+    default:
+      return station satisfies never;
+  }
+}
+
+function isInside({ x, y }: Point, { minX, minY, maxX, maxY }: Box): boolean {
+  return minX <= x && x <= maxX && minY <= y && y <= maxY;
+}

@@ -1,0 +1,33 @@
+import type { Stake, StakesResult } from '../takeoff/result.ts';
+import { addBox, SYMBOL } from './clearance.ts';
+import { type Board, toMm } from './dimension/board.ts';
+import type { Mark } from './marks.ts';
+
+/** A stake is drawn at this size, mm of output, whatever the scale. */
+const STAKE_MM = 1.8;
+const BLOCKED_MM = 2.6;
+
+/** Stakes where they are driven, and those that can't be, crossed. */
+export function drawStakes(board: Board, { stakes, blocked }: StakesResult): readonly Mark[] {
+  return [
+    ...stakes.map((stake) => drawn(board, stake, 'stake', STAKE_MM)),
+    ...blocked.map((stake) => drawn(board, stake, 'stake-blocked', BLOCKED_MM)),
+  ];
+}
+
+function drawn(
+  board: Board,
+  { at, outward }: Stake,
+  symbol: 'stake' | 'stake-blocked',
+  size: number,
+): Mark {
+  const half = size / 2 + 0.2;
+  addBox(board.clearance, SYMBOL, {
+    ...toMm(board, at),
+    halfWidth: half,
+    halfHeight: half,
+    cos: Math.cos(outward),
+    sin: Math.sin(outward),
+  });
+  return { kind: 'symbol', layer: 'forms', symbol, at, size, angle: outward };
+}
