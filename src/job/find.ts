@@ -70,7 +70,14 @@ export function withFeature(job: Job, feature: Feature): Job {
   };
 }
 
-/** The job with other corners for one outline. */
-export function withCorners(job: Job, { feature, outline }: OutlineOf, corners: readonly Corner[]) {
-  return withFeature(job, { ...feature, shape: { ...outline, corners } } as Feature);
+/** The job with other corners for one outline; the same job when they are the very same. */
+export function withCorners(
+  job: Job,
+  { feature, outline }: OutlineOf,
+  corners: readonly Corner[],
+): Job {
+  const same =
+    corners.length === outline.corners.length &&
+    corners.every((corner, index) => corner === outline.corners[index]);
+  return same ? job : withFeature(job, { ...feature, shape: { ...outline, corners } } as Feature);
 }

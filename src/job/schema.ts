@@ -1,7 +1,6 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { EXTENT_LIMIT, FOOT, INCH, METRE } from '../units/grid.ts';
-import type { Feature, Job, Practices } from './job.ts';
 
 /** The name by which a job file is known, and the version that this program writes. */
 export const FORMAT = 'notchpad-job';
@@ -131,13 +130,3 @@ const file = v.strictObject({
 export function jobSchema(): object {
   return { title: 'Notchpad job', ...toJsonSchema(file, { target: 'draft-2020-12' }) };
 }
-
-/** The types of the validator and of job.ts say the same: neither takes what the other doesn't. */
-type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
-type Fixed<T> = T extends object ? { readonly [K in keyof T]: Fixed<T[K]> } : T;
-type Read<T extends v.GenericSchema> = Fixed<v.InferOutput<T>>;
-export const SCHEMA_SAYS_WHAT_THE_TYPES_SAY: [
-  Same<Read<typeof jobSchemaParts>, Job>,
-  Same<Read<typeof featureSchema>, Feature>,
-  Same<Read<typeof practicesSchema>, Practices>,
-] = [true, true, true];

@@ -1,18 +1,20 @@
 import { boxOf } from '../geometry/box.ts';
-import type { Point } from '../geometry/point.ts';
+import { type Point, samePoint } from '../geometry/point.ts';
 import { onGrid } from './edge.ts';
-import { withFeature } from './find.ts';
+import { withCorners, withFeature } from './find.ts';
 import type { Feature, Job, Shape } from './job.ts';
 import { placedAt } from './settle.ts';
 
 /** The job with every place of one shape moved. Its own corners let go of edges that they leave. */
 export function withPlaces(job: Job, feature: Feature, move: (place: Point) => Point): Job {
   const { shape } = feature;
-  const moved: Shape =
-    shape.form === 'round'
-      ? { ...shape, center: move(shape.center) }
-      : { ...shape, corners: shape.corners.map((corner) => placedAt(job, corner, move(corner))) };
-  return withFeature(job, { ...feature, shape: moved } as Feature);
+  if (shape.form === 'outline') {
+    const corners = shape.corners.map((corner) => placedAt(job, corner, move(corner)));
+    return withCorners(job, { feature, outline: shape }, corners);
+  }
+  const center = move(shape.center);
+  if (samePoint(center, shape.center)) return job;
+  return withFeature(job, { ...feature, shape: { ...shape, center } } as Feature);
 }
 
 /**

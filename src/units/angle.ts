@@ -2,8 +2,14 @@ import { add, decimal, type Ratio, ratio, times, toNumber } from './ratio.ts';
 import { fail, ok, type Result } from './result.ts';
 import { plain } from './typed.ts';
 
-const DEGREES =
-  /^(?:(\d+) (\d+)\/([1-9]\d*)|(\d+\.?\d*|\.\d+)) ?(?:°|deg\.?|degrees?)?(?: ?(\d+\.?\d*) ?(?:'|min)(?: ?(\d+\.?\d*) ?(?:"|sec))?)?$/;
+/** Minutes come only after a degree sign: else `45'` would be 4 degrees and 5 minutes. */
+const DEGREES = new RegExp(
+  [
+    '^(?:(\\d+) (\\d+)/([1-9]\\d*)|(\\d+\\.?\\d*|\\.\\d+))',
+    '(?: ?(?:°|deg\\.?|degrees?)',
+    '(?: ?(\\d+\\.?\\d*) ?(?:\'|min)(?: ?(\\d+\\.?\\d*) ?(?:"|sec))?)?)?$',
+  ].join(''),
+);
 
 /**
  * An angle in degrees, within a full turn either way: `45`, `45°`, `22.5 deg`, `22 1/2`, `-30`, `45° 30' 15"`.

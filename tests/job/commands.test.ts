@@ -111,6 +111,13 @@ test('what changes nothing gives the same job', () => {
   expect(done(job, { do: 'move-feature', feature: 'f20', by: { x: 0, y: 0 } })).toBe(job);
   expect(done(job, { do: 'turn-feature', feature: 'f20', degrees: 360 })).toBe(job);
   expect(done(job, { do: 'order-feature', feature: 'f1', to: -3 })).toBe(job);
+  expect(done(job, { do: 'set-rise', feature: 'f20', corner: 'c21', rise: 0 })).toBe(job);
+  // The round post, turned about its own middle.
+  expect(done(job, { do: 'turn-feature', feature: 'f50', degrees: 90 })).toBe(job);
+  const length = 96.5 * 8128;
+  expect(
+    done(job, { do: 'set-edge-length', feature: 'f20', corner: 'c21', length, moves: 'end' }),
+  ).toBe(job);
 });
 
 test('drawing order', () => {

@@ -1,7 +1,25 @@
-import { describe, expect, test } from 'vitest';
+import type { GenericSchema, InferOutput } from 'valibot';
+import { describe, expect, expectTypeOf, test } from 'vitest';
 import { defaultPractices } from '../../src/job/defaults.ts';
-import { jobSchema } from '../../src/job/schema.ts';
+import type { Feature, Job, Practices } from '../../src/job/job.ts';
+import {
+  type featureSchema,
+  jobSchema,
+  type jobSchemaParts,
+  type practicesSchema,
+} from '../../src/job/schema.ts';
 import { CUBIC_FOOT, CUBIC_YARD, INCH, SQUARE_FOOT, SQUARE_METRE } from '../../src/units/grid.ts';
+
+/** What a schema reads, as the data that never changes that the rooms hand on. */
+type Read<T extends GenericSchema> = Fixed<InferOutput<T>>;
+type Fixed<T> = T extends object ? { readonly [K in keyof T]: Fixed<T[K]> } : T;
+
+// Held by the type check: what the file may say and what the rooms take are one and the same.
+test('the validator and the types say the same', () => {
+  expectTypeOf<Read<typeof jobSchemaParts>>().toEqualTypeOf<Fixed<Job>>();
+  expectTypeOf<Read<typeof featureSchema>>().toEqualTypeOf<Fixed<Feature>>();
+  expectTypeOf<Read<typeof practicesSchema>>().toEqualTypeOf<Fixed<Practices>>();
+});
 
 describe('the JSON Schema', () => {
   const schema = JSON.stringify(jobSchema());

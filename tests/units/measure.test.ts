@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { parseAngle } from '../../src/units/angle.ts';
 import { formatVolume, formatWeight } from '../../src/units/format.ts';
 import { CUBIC_FOOT, CUBIC_METRE, CUBIC_YARD, POUND_KG } from '../../src/units/grid.ts';
 import { parseNumber, parseShare, parseVolume, parseWeight } from '../../src/units/measure.ts';
@@ -61,14 +60,6 @@ test('numbers', () => {
   expect(value(parseNumber('-0'))).toBe(0);
 });
 
-test('angles', () => {
-  expect(value(parseAngle('45'))).toBe(45);
-  expect(value(parseAngle('-22 1/2°'))).toBe(-22.5);
-  expect(value(parseAngle('45° 30′'))).toBe(45.5);
-  expect(value(parseAngle(`45° 30' 36"`))).toBe(45.51);
-  expect(value(parseAngle('360 deg'))).toBe(360);
-});
-
 describe('refused', () => {
   test.each([
     [parseNumber(''), 'number-empty'],
@@ -82,11 +73,6 @@ describe('refused', () => {
     [parseWeight('80 oz', 'metric'), 'weight-unreadable'],
     [parseShare('ten'), 'share-unreadable'],
     [parseShare('1,000'), 'share-comma'],
-    [parseAngle(''), 'angle-empty'],
-    [parseAngle('north'), 'angle-unreadable'],
-    [parseAngle('361'), 'angle-range'],
-    [parseAngle('9'.repeat(50)), 'angle-range'],
-    [parseAngle('1 1/0'), 'angle-unreadable'],
   ])('%#', (result, code) => {
     expect(value(result)).toBe(code);
   });
