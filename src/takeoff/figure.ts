@@ -1,4 +1,5 @@
 import type { Grid } from '../units/grid.ts';
+import type { ColumnKey, FigureKey, InputKey, TableKey } from './keys.ts';
 
 /** A value and what it measures. Formatting is the language's and the unit style's business. */
 export type Quantity =
@@ -12,12 +13,15 @@ export type Quantity =
   | { readonly of: 'count'; readonly count: number; readonly unit: string }
   | { readonly of: 'share'; readonly share: number }
   | { readonly of: 'number'; readonly number: number }
-  | { readonly of: 'words'; readonly word: string };
+  /** A word of the trade, by its key in the language files. */
+  | { readonly of: 'words'; readonly word: string }
+  /** A mark or a name that somebody gave: the same in every language. */
+  | { readonly of: 'text'; readonly text: string };
 
 /** An input of a working: a setting, something measured on the sketch, or another figure. */
 export interface WorkingInput {
   /** Names the words for it in the language files. */
-  readonly key: string;
+  readonly key: InputKey | FigureKey;
   readonly value: Quantity;
   /** Where it comes from: the figure of that key, the sketch, a setting, or a published constant. */
   readonly from: 'sketch' | 'practice' | 'figure' | 'published';
@@ -25,6 +29,8 @@ export interface WorkingInput {
 
 /** How a figure was reached. Words come from the language files under the figure's key. */
 export interface Working {
+  /** The figure that this is the working of: names its formula in words. */
+  readonly of: FigureKey;
   /** Symbols, the same in every language: `V = A × t`. */
   readonly formula: string;
   readonly inputs: readonly WorkingInput[];
@@ -46,7 +52,7 @@ export interface WorkingStep {
 /** One number on a ticket. */
 export interface Figure {
   /** Unique in the takeoff, stable over versions: `net-area`. */
-  readonly key: string;
+  readonly key: FigureKey;
   readonly value: Quantity;
   /** Made only when somebody opens it. */
   readonly working: () => Working;
@@ -65,9 +71,9 @@ export interface Ticket {
 }
 
 export interface TicketTable {
-  readonly key: string;
+  readonly key: TableKey;
   /** Column keys, words in the language files. */
-  readonly columns: readonly string[];
+  readonly columns: readonly ColumnKey[];
   readonly rows: readonly (readonly Quantity[])[];
 }
 

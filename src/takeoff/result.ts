@@ -28,6 +28,8 @@ export interface FormRun {
 export interface FormsResult {
   readonly runs: readonly FormRun[];
   readonly total: Grid;
+  /** Places where two runs meet and their boards are nailed to each other. */
+  readonly corners: number;
 }
 
 export interface Stake {
@@ -39,9 +41,22 @@ export interface Stake {
   readonly along: Grid;
 }
 
+/** How one run is staked. */
+export interface StakedRun {
+  readonly run: string;
+  /** Places for stakes: those that can be driven and those that can't. */
+  readonly count: number;
+  readonly blocked: number;
+  /** From one stake to the next; 0 when there is one alone. */
+  readonly gap: Grid;
+  /** From either end of the run to its first and last stake. */
+  readonly fromEnd: Grid;
+}
+
 export interface StakesResult {
+  /** Stakes that can be driven. */
   readonly stakes: readonly Stake[];
-  readonly byRun: readonly { readonly run: string; readonly count: number; readonly gap: Grid }[];
+  readonly byRun: readonly StakedRun[];
   /** Stakes that fall where nothing may be driven; counted, drawn, and named in a caution. */
   readonly blocked: readonly Stake[];
   readonly nails: number;
@@ -87,11 +102,27 @@ export interface BagCount {
   readonly parts: number;
   readonly bags: number;
 }
+
+/** How the bags go through the mixer. */
+export interface Batching {
+  readonly batches: number;
+  /** What one full batch holds; part bags where the mixer is too small for a set of parts. */
+  readonly full: readonly BagCount[];
+  /** What the last batch holds: as much as a full one, or less. */
+  readonly last: readonly BagCount[];
+  /** A full batch takes part bags. */
+  readonly partBags: boolean;
+  /** Concrete that the last batch makes, cubic grid units. */
+  readonly lastVolume: number;
+}
+
+/** Volumes here are cubic grid units that come to whole cubic millimetres, so that the lines add up exactly. */
 export interface MixResult {
-  /** Cubic grid units. */
   readonly net: number;
+  /** What is added to the net: never mixed into it. */
   readonly allowance: number;
   readonly allowanceBy: 'share' | 'minimum-bags' | 'none';
+  /** net + allowance. */
   readonly needed: number;
   readonly bags: readonly BagCount[];
   readonly totalBags: number;
@@ -101,8 +132,8 @@ export interface MixResult {
   readonly rounding: number;
   /** kg. */
   readonly weight: number;
-  readonly batches: number;
-  readonly lastBatch: number;
+  /** Absent when the mixer doesn't hold a quarter of a bag, or of a set of parts. */
+  readonly batching?: Batching;
 }
 
 /**

@@ -1,0 +1,108 @@
+/**
+ * Names of everything that a ticket can hold. The language files (`sheet/words`) must have words for each: the compiler
+ * says which is missing. Stable over versions: people's exports and the printed sheet go by them.
+ */
+export const FIGURE_KEYS = [
+  'net-area',
+  'gross-area',
+  'cut-out-area',
+  'perimeter',
+  'edge-free',
+  'edge-existing-slab',
+  'edge-wall',
+  'edge-wall-formed',
+  'edge-steps',
+  'edge-block-out',
+  'edge-patch',
+  'form-depth',
+  'form-length',
+  'stakes',
+  'stakes-blocked',
+  'nails',
+  'nail-weight',
+  'mesh-area',
+  'mesh-least',
+  'mesh-rows',
+  'mesh-sheets',
+  'mesh-weight',
+  'strip-length',
+  'strip-pieces',
+  'thickness',
+  'net-volume',
+  'form-depth-volume',
+  'allowance',
+  'needed',
+  'bag-rounding',
+  'made',
+  'bags',
+  'bag-weight',
+  'batches',
+  'last-batch',
+] as const;
+export type FigureKey = (typeof FIGURE_KEYS)[number];
+
+/** Inputs of workings that are no figures themselves. */
+export const INPUT_KEYS = [
+  'board-depth',
+  'gap-under-form',
+  'stake-spacing',
+  'stake-spacing-curved',
+  'stake-from-end',
+  'nails-per-stake',
+  'form-corners',
+  'nails-per-corner',
+  'nails-per-pound',
+  'mesh-cover',
+  'mesh-sheet-length',
+  'mesh-sheet-width',
+  'mesh-lap',
+  'mesh-weight-by-area',
+  'mesh-least-offcut',
+  'strip-piece-length',
+  'waste-share',
+  'waste-bags',
+  'bag-yield',
+  'batch-size',
+  'batch-bags',
+  'close-enough',
+  'pieces',
+] as const;
+export type InputKey = (typeof INPUT_KEYS)[number];
+
+export const TABLE_KEYS = ['runs', 'mesh-cuts', 'strips', 'bags-by-mix'] as const;
+export type TableKey = (typeof TABLE_KEYS)[number];
+
+export const COLUMN_KEYS = [
+  'mark',
+  'meets',
+  'length',
+  'width',
+  'shape',
+  'stakes',
+  'gap',
+  'row',
+  'sheet',
+  'mix',
+  'parts',
+  'bags',
+  'weight',
+] as const;
+export type ColumnKey = (typeof COLUMN_KEYS)[number];
+
+/** What is counted. */
+export const COUNT_UNITS = [
+  'bag',
+  'batch',
+  'corner',
+  'nail',
+  'part',
+  'piece',
+  'row',
+  'sheet',
+  'stake',
+] as const;
+export type CountUnit = (typeof COUNT_UNITS)[number];
+
+/** Words that stand in a table's cell. Edge kinds are words too. */
+export const TERM_KEYS = ['straight', 'curved'] as const;
+export type TermKey = (typeof TERM_KEYS)[number];

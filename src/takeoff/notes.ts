@@ -1,0 +1,86 @@
+import type { Point } from '../geometry/point.ts';
+import type { Note, Quantity, Station } from './figure.ts';
+
+/** Every code that the trades after the outline can give; the words files hold a sentence for each. */
+export const TRADE_NOTE_CODES = [
+  // stop
+  'stake-spacing-zero',
+  'nails-per-pound-zero',
+  'stakes-too-many',
+  'mesh-size',
+  'mesh-lap-too-wide',
+  'mesh-no-room',
+  'mesh-too-many',
+  'strip-piece-zero',
+  'thickness-zero',
+  'form-depth-zero',
+  'waste-below-zero',
+  'blend-no-parts',
+  'mix-not-listed',
+  'bag-yield-zero',
+  'bag-weight-zero',
+  'bags-too-many',
+  // caution
+  'call-before-digging',
+  'stakes-blocked',
+  'mesh-springs-back',
+  'form-deeper',
+  'form-shallower',
+  'nominal-depth',
+  'batch-too-small',
+  'batch-part-bags',
+  'cement-burns',
+  'silica-dust',
+  'heavy-bags',
+  // assumption
+  'local-code',
+  'forms-inside-face',
+  'stakes-at-ends',
+  'stakes-on-curves',
+  'mesh-laid-in-rows',
+  'mesh-lap-used',
+  'strip-edges',
+  'strip-none',
+  'strip-butted',
+  'thickness-used',
+  'flat-ground',
+  'allowance-used',
+  'yield-nominal',
+  'blend-whole-bags',
+] as const;
+export type TradeNoteCode = (typeof TRADE_NOTE_CODES)[number];
+
+interface About {
+  readonly facts?: Readonly<Record<string, Quantity>>;
+  readonly features?: readonly string[];
+  readonly at?: readonly Point[];
+}
+
+/** More places than this don't make a note clearer. */
+const PLACES = 12;
+
+export function tradeNote(
+  station: Station,
+  weight: Note['weight'],
+  code: TradeNoteCode,
+  { facts, features, at }: About = {},
+): Note {
+  return {
+    code,
+    weight,
+    station,
+    ...(facts ? { facts } : {}),
+    ...(features && features.length > 0 ? { features } : {}),
+    ...(at && at.length > 0 ? { at: at.slice(0, PLACES) } : {}),
+  };
+}
+
+/** What a trade comes to: its part of the takeoff when it can be figured, and what must be said of it. */
+export interface Figured<T> {
+  readonly figured?: T;
+  readonly notes: readonly Note[];
+}
+
+export function withheld(...notes: readonly Note[]): { readonly notes: readonly Note[] } {
+  return { notes };
+}

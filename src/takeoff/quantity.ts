@@ -1,0 +1,44 @@
+import type { Grid } from '../units/grid.ts';
+import type { Quantity } from './figure.ts';
+import type { CountUnit, TermKey } from './keys.ts';
+import type { EdgeKind } from './outline/pour.ts';
+
+export function length(grid: Grid): Quantity {
+  return { of: 'length', grid };
+}
+
+/** @param grid2 square grid units */
+export function area(grid2: number): Quantity {
+  return { of: 'area', grid2 };
+}
+
+/** @param grid3 cubic grid units */
+export function volume(grid3: number): Quantity {
+  return { of: 'volume', grid3 };
+}
+
+export function weight(kg: number): Quantity {
+  return { of: 'weight', kg };
+}
+
+export function count(number: number, unit: CountUnit): Quantity {
+  return { of: 'count', count: number, unit };
+}
+
+export function share(part: number): Quantity {
+  return { of: 'share', share: part };
+}
+
+export function number(value: number): Quantity {
+  return { of: 'number', number: value };
+}
+
+/** A word of the trade, which each language has its own for. */
+export function term(word: EdgeKind | TermKey): Quantity {
+  return { of: 'words', word };
+}
+
+/** A mark or a name that somebody gave, the same in every language. */
+export function text(written: string): Quantity {
+  return { of: 'text', text: written };
+}

@@ -1,0 +1,54 @@
+import type { Job } from '../job/job.ts';
+import { formRuns } from './forms/formRuns.ts';
+import { isolation } from './joints/isolation.ts';
+import { mix } from './mix/mix.ts';
+import { tradeNote } from './notes.ts';
+import { LEAST_TOLERANCE } from './outline/layout.ts';
+import { netPour } from './outline/netPour.ts';
+import { pourPolygons } from './pourPolygons.ts';
+import type { Takeoff } from './result.ts';
+import { stakes } from './stakes/stakes.ts';
+import { mesh } from './steel/mesh.ts';
+import { slabVolume } from './volume/slabVolume.ts';
+
+/**
+ * All that can be counted of a job, in the order of the day. A part that can't be figured is absent, and a note says what
+ * stands in the way and how to mend it; the parts that don't depend on it are there all the same.
+ */
+export function takeoff(job: Job): Takeoff {
+  const { practices } = job;
+  const outline = netPour(job);
+  const { pour } = outline;
+  if (!pour) return { notes: outline.notes };
+  const closeness = Math.max(practices.closeEnough, LEAST_TOLERANCE);
+  // Stakes and mesh need no arc nearer than what is close enough on site.
+  const polygons = pourPolygons(pour, closeness);
+
+  const forms = formRuns(pour, closeness);
+  const staked = forms.figured ? stakes(job, forms.figured, polygons, closeness) : NOTHING;
+  const steel = mesh(practices, pour, polygons, closeness);
+  const joints = isolation(practices, pour);
+  const slab = slabVolume(practices, pour);
+  const bags = slab.figured ? mix(practices, slab.figured) : NOTHING;
+
+  return {
+    pour,
+    ...part('forms', forms.figured),
+    ...part('stakes', staked.figured),
+    ...part('steel', steel.figured),
+    ...part('joints', joints.figured),
+    ...part('volume', slab.figured),
+    ...part('mix', bags.figured),
+    notes: [
+      ...outline.notes,
+      tradeNote('ground', 'assumption', 'local-code'),
+      ...[forms, staked, steel, joints, slab, bags].flatMap(({ notes }) => notes),
+    ],
+  };
+}
+
+const NOTHING = { figured: undefined, notes: [] };
+
+function part<K extends string, T>(key: K, figured: T | undefined): { readonly [k in K]?: T } {
+  return figured === undefined ? {} : ({ [key]: figured } as { readonly [k in K]: T });
+}

@@ -1,0 +1,7 @@
+import { type Grid, INCH } from '../../units/grid.ts';
+
+/**
+ * A mean difference in the ground's height that nobody sees: what it costs is told with the volume, since the ground is
+ * taken as flat. Common practice, no source.
+ */
+export const UNSEEN_DEPTH: Grid = INCH / 4;

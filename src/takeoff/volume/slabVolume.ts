@@ -1,0 +1,43 @@
+import type { Practices } from '../../job/job.ts';
+import type { Note } from '../figure.ts';
+import { formDepth, nominalDepth } from '../forms/rules.ts';
+import { type Figured, tradeNote, withheld } from '../notes.ts';
+import type { NetPour } from '../outline/pour.ts';
+import { length, text, volume } from '../quantity.ts';
+import type { VolumeResult } from '../result.ts';
+import { UNSEEN_DEPTH } from './rules.ts';
+
+/**
+ * Net volume of a slab that is as thick everywhere: area × thickness, nothing added and nothing taken off. Cubic grid
+ * units. The thickness is a setting of its own; what the form board would give is told beside it, never put in its place.
+ * @source farmers-bulletin-1279
+ */
+export function slabVolume(practices: Practices, pour: NetPour): Figured<VolumeResult> {
+  const { thickness, formBoard, gapUnderForm } = practices;
+  if (!(thickness > 0)) return withheld(tradeNote('mix', 'stop', 'thickness-zero'));
+  const depth = formDepth(formBoard, gapUnderForm);
+  if (!(depth > 0)) return withheld(tradeNote('mix', 'stop', 'form-depth-zero'));
+  const net = pour.area * thickness;
+  const atFormDepth = pour.area * depth;
+  const notes: Note[] = [
+    tradeNote('mix', 'assumption', 'thickness-used', { facts: { thickness: length(thickness) } }),
+    tradeNote('mix', 'assumption', 'flat-ground', {
+      facts: { depth: length(UNSEEN_DEPTH), more: volume(pour.area * UNSEEN_DEPTH) },
+    }),
+  ];
+  if (depth !== thickness) {
+    const facts = {
+      thickness: length(thickness),
+      depth: length(depth),
+      difference: volume(Math.abs(atFormDepth - net)),
+      board: text(formBoard),
+    };
+    notes.push(
+      tradeNote('mix', 'caution', depth > thickness ? 'form-deeper' : 'form-shallower', { facts }),
+    );
+    if (thickness === nominalDepth(formBoard) && gapUnderForm === 0) {
+      notes.push(tradeNote('mix', 'caution', 'nominal-depth', { facts }));
+    }
+  }
+  return { figured: { thickness, formDepth: depth, net, atFormDepth }, notes };
+}
