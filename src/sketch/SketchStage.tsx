@@ -19,7 +19,7 @@ import { useHand, useStandingJob } from './useHand.ts';
 import { usePalette } from './usePalette.ts';
 import { usePointers } from './usePointers.ts';
 import { useSize } from './useSize.ts';
-import { fitView, type Size, type View, withInSight } from './view.ts';
+import { fitView, type Size, toScreen, type View, withInSight } from './view.ts';
 import type { SketchWords } from './words/en.ts';
 
 export interface SketchStageProps {
@@ -114,6 +114,7 @@ export function SketchStage(props: SketchStageProps) {
   }
 
   const selected = job.features.find(({ id }) => id === selection?.feature) ?? null;
+  const barPlace = view && size ? placeOfBar(standing, selection, view, size) : 'below';
   const snapped = showing.snap ? spokenSnap(showing.snap, words) : '';
   const hand = useMemo(
     () => ({
@@ -132,7 +133,7 @@ export function SketchStage(props: SketchStageProps) {
 
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: keys reach it from the stage and the bar inside.
-    <div className="sketch-room" onKeyDown={onKeyDown}>
+    <div className="sketch-room" data-bar={barPlace} onKeyDown={onKeyDown}>
       <div
         ref={frame}
         className="sketch-stage"
@@ -164,6 +165,19 @@ export function SketchStage(props: SketchStageProps) {
       />
     </div>
   );
+}
+
+/** The bar makes way for the selected corner, so that it can be dragged. */
+function placeOfBar(
+  job: Job,
+  selection: Selection | null,
+  view: View,
+  size: Size,
+): 'above' | 'below' {
+  const shape = job.features.find(({ id }) => id === selection?.feature)?.shape;
+  if (shape?.form !== 'outline') return 'below';
+  const corner = shape.corners.find(({ id }) => id === selection?.corner);
+  return corner && toScreen(view, size, corner).y > size.height / 2 ? 'above' : 'below';
 }
 
 /** The view to show. A fitted one follows the stage's size until somebody looks elsewhere. */

@@ -26,8 +26,8 @@ export function TwoSizesBar({
   const across = useTyped((text) => parseLength(text, units), sayProblem);
   const up = useTyped((text) => parseLength(text, units), sayProblem);
   const isSizes = what === 'sizes';
-  // Most first corners are tapped: the boxes would only hide the site.
-  const [open, setOpen] = useState(isSizes);
+  // On a phone most first corners are tapped, and the boxes would only hide the site.
+  const [open, setOpen] = useState(() => isSizes || matchMedia('(min-width: 700px)').matches);
 
   function add() {
     const [right, high] = [across.read(), up.read()];
