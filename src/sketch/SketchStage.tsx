@@ -7,7 +7,7 @@ import type { Takeoff } from '../takeoff/result.ts';
 import type { Problem } from '../units/result.ts';
 import { StageBars } from './bars/StageBars.tsx';
 import { datumOf } from './datum.ts';
-import { lengthsOf } from './lengthsInHand.ts';
+import { lengthsBesideMoving, lengthsOf } from './lengthsInHand.ts';
 import { SketchCanvas } from './paintKonva.tsx';
 import { siteOf } from './site.ts';
 import { spokenSelection, spokenSnap } from './spoken.ts';
@@ -116,6 +116,7 @@ export function SketchStage(props: SketchStageProps) {
   const selected = job.features.find(({ id }) => id === selection?.feature) ?? null;
   const barPlace = view && size ? placeOfBar(standing, selection, view, size) : 'below';
   const snapped = showing.snap ? spokenSnap(showing.snap, words) : '';
+  const { hasDimensions } = drawing;
   const hand = useMemo(
     () => ({
       showing,
@@ -123,8 +124,9 @@ export function SketchStage(props: SketchStageProps) {
       selection,
       word: snapped,
       lengths: lengthsOf(showing, job.units),
+      beside: hasDimensions ? [] : lengthsBesideMoving(job, showing),
     }),
-    [showing, selected, selection, snapped, job.units],
+    [showing, selected, selection, snapped, job, hasDimensions],
   );
   const look = useMemo(
     () => (view && size && palette ? { view, size, palette } : null),
@@ -167,6 +169,9 @@ export function SketchStage(props: SketchStageProps) {
   );
 }
 
+/** A bar with its buttons, and a fingertip above it. */
+const BAR_PX = 160;
+
 /** The bar makes way for the selected corner, so that it can be dragged. */
 function placeOfBar(
   job: Job,
@@ -177,7 +182,7 @@ function placeOfBar(
   const shape = job.features.find(({ id }) => id === selection?.feature)?.shape;
   if (shape?.form !== 'outline') return 'below';
   const corner = shape.corners.find(({ id }) => id === selection?.corner);
-  return corner && toScreen(view, size, corner).y > size.height / 2 ? 'above' : 'below';
+  return corner && toScreen(view, size, corner).y > size.height - BAR_PX ? 'above' : 'below';
 }
 
 /** The view to show. A fitted one follows the stage's size until somebody looks elsewhere. */

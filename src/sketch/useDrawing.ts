@@ -29,6 +29,8 @@ export function useDrawing(
   view: View | null,
 ): {
   readonly marks: readonly Mark[];
+  /** False while something moves that leaves no time for dimensions. */
+  readonly hasDimensions: boolean;
   /** Where dimension texts stand, worked out when a pointer asks. */
   readonly dimensions: () => readonly DimensionText[];
 } {
@@ -61,6 +63,7 @@ export function useDrawing(
   } | null>(null);
   return {
     marks,
+    hasDimensions: detail === 'full',
     dimensions() {
       const before = known.current;
       if (before && before.marks === marks) return before.texts;

@@ -1,5 +1,6 @@
 import type { Point } from '../../geometry/point.ts';
 import type { Feature } from '../../job/job.ts';
+import type { WrittenLength } from '../lengthsInHand.ts';
 import { cornerLetter } from '../letters.ts';
 import { edgesOf } from '../site.ts';
 import type { Showing } from '../tools/machine.ts';
@@ -17,6 +18,8 @@ export interface InHand {
   readonly word: string;
   /** Lengths of the edges in hand, one for each. */
   readonly lengths: readonly string[];
+  /** Lengths beside a dragged corner, while the drawing has no dimensions. */
+  readonly beside: readonly WrittenLength[];
 }
 
 const HANDLE_PX = 5;
@@ -30,6 +33,9 @@ export function paintHand(context: CanvasRenderingContext2D, hand: InHand, look:
   if (hand.selected) paintSelected(context, hand.selected, hand.selection?.corner ?? null, look);
   paintPath(context, hand, look);
   paintMiddle(context, hand, look);
+  for (const { at, text } of hand.beside) {
+    writeWord(context, text, toScreen(look.view, look.size, at), look);
+  }
   paintSnap(context, hand, look);
   context.restore();
 }

@@ -10,6 +10,8 @@ export interface Showing {
   readonly path: readonly Point[];
   readonly closed: boolean;
   readonly round: { readonly center: Point; readonly diameter: number } | null;
+  /** The corner that is dragged. */
+  readonly moving: { readonly feature: string; readonly corner: string } | null;
   readonly asks: Asks;
 }
 
@@ -31,6 +33,7 @@ export const NOTHING: Showing = {
   path: [],
   closed: false,
   round: null,
+  moving: null,
   asks: { for: 'nothing' },
 };
 

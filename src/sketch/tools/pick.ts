@@ -59,7 +59,11 @@ const FAR = 10;
  */
 export const pick: Machine<PickState> = {
   idle: IDLE,
-  show: (state) => (state.at === 'dragging' ? { ...NOTHING, snap: state.snap } : NOTHING),
+  show(state) {
+    if (state.at !== 'dragging') return NOTHING;
+    const { snap, feature, corner } = state;
+    return { ...NOTHING, snap, moving: corner ? { feature, corner } : null };
+  },
   step(state, input, scene): Step<PickState> {
     switch (input.kind) {
       case 'press':
