@@ -9,6 +9,7 @@ export type Quantity =
   /** Cubic grid units. */
   | { readonly of: 'volume'; readonly grid3: number }
   | { readonly of: 'weight'; readonly kg: number }
+  | { readonly of: 'weight-by-area'; readonly kgPerSquareMetre: number }
   /** Whole or fractional pieces; `unit` names a word in the language files ('bag', 'stake', 'sheet'…). */
   | { readonly of: 'count'; readonly count: number; readonly unit: string }
   | { readonly of: 'share'; readonly share: number }

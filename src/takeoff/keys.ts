@@ -99,6 +99,7 @@ export const COUNT_UNITS = [
   'piece',
   'row',
   'sheet',
+  'sliver',
   'stake',
 ] as const;
 export type CountUnit = (typeof COUNT_UNITS)[number];

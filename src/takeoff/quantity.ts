@@ -21,6 +21,10 @@ export function weight(kg: number): Quantity {
   return { of: 'weight', kg };
 }
 
+export function weightByArea(kgPerSquareMetre: number): Quantity {
+  return { of: 'weight-by-area', kgPerSquareMetre };
+}
+
 export function count(number: number, unit: CountUnit): Quantity {
   return { of: 'count', count: number, unit };
 }

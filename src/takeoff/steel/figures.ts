@@ -1,6 +1,6 @@
 import type { Practices } from '../../job/job.ts';
 import type { Figure, TicketTable, WorkingInput, WorkingStep } from '../figure.ts';
-import { area, count, length, text, weight } from '../quantity.ts';
+import { area, count, length, text, weight, weightByArea } from '../quantity.ts';
 import type { MeshPiece, SteelResult } from '../result.ts';
 import { LEAST_OFFCUT, netCover } from './rules.ts';
 
@@ -81,7 +81,7 @@ export function steelFigures({ mesh }: Practices, steel: SteelResult): readonly 
         inputs: [
           { key: 'mesh-sheets', value: count(steel.sheets, 'sheet'), from: 'figure' },
           ...sheet,
-          { key: 'mesh-weight-by-area', value: weight(mesh.weight), from: 'practice' },
+          { key: 'mesh-weight-by-area', value: weightByArea(mesh.weight), from: 'practice' },
         ],
         rounding: 'none',
         source: ['welded-wire-table-1975', 'user'],

@@ -1,0 +1,25 @@
+/** What the command line says. */
+export const cli = {
+  takeoffUsage: `Usage: npm run takeoff -- <job.json> [--text]
+  <job.json>  a job file exported from Notchpad; - reads it from standard input
+  --text      print tickets to read instead of JSON
+  --help      print this
+Exit codes: 0 all figured, 1 some figures withheld, 2 file refused, 3 wrong use.`,
+  schemaUsage: `Usage: npm run schema [-- <file>]
+  <file>      write the JSON Schema of the job file there; without it, to standard output
+  --help      print this
+Exit codes: 0 written, 2 file can't be written, 3 wrong use.`,
+  oneFile: 'Give one job file.',
+  unknownOption: 'There is no option {option}.',
+  cantRead: 'The file {file} can’t be read: {why}',
+  cantWrite: 'The file {file} can’t be written: {why}',
+  refused: 'The file {file} is refused. Nothing was figured:',
+  withheld: 'Some figures are withheld:',
+  standardInput: 'from standard input',
+  codes: {
+    ENOENT: 'there is no such file.',
+    EACCES: 'it may not be opened.',
+    EISDIR: 'it is a folder.',
+  } as Readonly<Record<string, string>>,
+  notNamed: 'Job without a name',
+};

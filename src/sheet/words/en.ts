@@ -1,0 +1,94 @@
+import type { Note, Station, Working, WorkingInput } from '../../takeoff/figure.ts';
+import type { CountUnit, TermKey } from '../../takeoff/keys.ts';
+import type { EdgeKind } from '../../takeoff/outline/pour.ts';
+import { cli } from './cliEn.ts';
+import { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
+import { notes } from './notesEn.ts';
+import { bounds, expected, problems } from './problemsEn.ts';
+import { sources } from './sourcesEn.ts';
+
+/** One and many of what is counted. */
+const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: string }>> = {
+  bag: { one: 'bag', many: 'bags' },
+  batch: { one: 'batch', many: 'batches' },
+  corner: { one: 'corner', many: 'corners' },
+  nail: { one: 'nail', many: 'nails' },
+  part: { one: 'part', many: 'parts' },
+  piece: { one: 'piece', many: 'pieces' },
+  row: { one: 'row', many: 'rows' },
+  sheet: { one: 'sheet', many: 'sheets' },
+  sliver: { one: 'sliver', many: 'slivers' },
+  stake: { one: 'stake', many: 'stakes' },
+};
+
+const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
+  free: 'Free edge',
+  'existing-slab': 'Existing slab',
+  wall: 'Wall, poured against',
+  'wall-formed': 'Wall, formed',
+  steps: 'Steps',
+  'block-out': 'Block-out',
+  straight: 'straight',
+  curved: 'curved',
+};
+
+const stations: Readonly<Record<Station, string>> = {
+  ground: 'Ground',
+  forms: 'Forms',
+  steel: 'Steel',
+  joints: 'Joints',
+  mix: 'Mix',
+};
+
+const weights: Readonly<Record<Note['weight'], string>> = {
+  stop: 'In the way',
+  caution: 'Look before you build',
+  assumption: 'Taken as so',
+};
+
+const rounding: Readonly<Record<Working['rounding'], string>> = {
+  none: 'Not rounded',
+  up: 'Rounded up to a whole one',
+  'up-each': 'Each one rounded up, then added',
+  nearest: 'To the nearest cubic millimetre',
+};
+
+const from: Readonly<Record<WorkingInput['from'], string>> = {
+  sketch: 'from the sketch',
+  practice: 'your practices',
+  figure: 'figured above',
+  published: 'published',
+};
+
+/**
+ * What is said of a takeoff, on screen, on the sheet and on the command line. English defines the keys; another language
+ * is one more object of this type.
+ */
+export const en = {
+  figures,
+  formulas,
+  inputs,
+  tables,
+  columns,
+  counts,
+  terms,
+  stations,
+  weights,
+  rounding,
+  from,
+  sources,
+  notes,
+  problems,
+  bounds,
+  expected,
+  /** A problem with its place in a file. */
+  inPlace: '{where}: {says}',
+  unknownProblem: 'This wasn’t taken ({code}). Nothing was changed.',
+  weightByArea: { metric: '{number} kg/m²', other: '{number} lb per 100 ft²' },
+  working: {
+    formula: 'Formula',
+    rounding: 'Rounding',
+    source: 'Source',
+  },
+  cli,
+};

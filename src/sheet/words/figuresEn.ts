@@ -1,0 +1,138 @@
+import type { ColumnKey, FigureKey, InputKey, TableKey } from '../../takeoff/keys.ts';
+
+/** Names of figures as they stand on a ticket. */
+export const figures: Readonly<Record<FigureKey, string>> = {
+  'net-area': 'Net area',
+  'gross-area': 'Area before cut-outs',
+  'cut-out-area': 'Cut out',
+  perimeter: 'Perimeter, holes included',
+  'edge-free': 'Free edge',
+  'edge-existing-slab': 'Edge against existing slab',
+  'edge-wall': 'Edge poured against a wall',
+  'edge-wall-formed': 'Edge formed along a wall',
+  'edge-steps': 'Edge against steps',
+  'edge-block-out': 'Edge round block-outs',
+  'edge-patch': 'Of these, edges of patches',
+  'form-depth': 'Depth the form gives',
+  'form-length': 'Form, inside face',
+  stakes: 'Stakes',
+  'stakes-blocked': 'Stakes with no place to drive',
+  nails: 'Duplex nails',
+  'nail-weight': 'Nails, weight',
+  'mesh-area': 'Area inside the cover',
+  'mesh-least': 'Least by area alone, no laps',
+  'mesh-rows': 'Rows',
+  'mesh-sheets': 'Mesh sheets',
+  'mesh-weight': 'Mesh, weight',
+  'strip-length': 'Isolation strip',
+  'strip-pieces': 'Strip, pieces',
+  thickness: 'Thickness used',
+  'net-volume': 'Net volume',
+  'form-depth-volume': 'If the form sets the depth',
+  allowance: 'Waste allowance',
+  needed: 'Net and allowance',
+  'bag-rounding': 'Rounding up to whole bags',
+  made: 'Concrete these bags make',
+  bags: 'Bags',
+  'bag-weight': 'Bags, weight',
+  batches: 'Batches',
+  'last-batch': 'In the last batch',
+};
+
+/** How each figure is reached, in words. */
+export const formulas: Readonly<Record<FigureKey, string>> = {
+  'net-area':
+    'Area by coordinates of what is left of the pads and patches once existing slabs, buildings, steps and block-outs are cut out; curved edges counted as curves.',
+  'gross-area': 'Area by coordinates of pads and patches together, overlaps once, before cut-outs.',
+  'cut-out-area': 'Area before cut-outs, less the net area.',
+  perimeter: 'All edges of the pour added up, those of holes too.',
+  'edge-free': 'Edges that meet nothing, added up. They need a form.',
+  'edge-existing-slab': 'Edges that lie against an existing slab, added up. No form.',
+  'edge-wall': 'Edges that lie against a wall that can be poured against, added up. No form.',
+  'edge-wall-formed':
+    'Edges along a wall that can’t be poured against, added up. They need a form that stakes can’t hold from outside.',
+  'edge-steps': 'Edges against steps that stay, added up. No form.',
+  'edge-block-out': 'Edges round posts, pipes and openings, added up.',
+  'edge-patch': 'Edges where the new concrete fills a patch. They are counted above already.',
+  'form-depth': 'Dressed depth of the board, plus the gap left under it.',
+  'form-length': 'Form runs added up, measured on the face that the concrete touches.',
+  stakes:
+    'For each run: its length less the distance from both ends, divided by the spacing, rounded up, and one more. Less those that have no place to drive.',
+  'stakes-blocked':
+    'Stakes that would be driven into a no-stake zone, into what stands there already, or into the pour itself.',
+  nails:
+    'Nails for each stake that can be driven, and nails for each corner where two boards meet.',
+  'nail-weight': 'Nails divided by the nails in a pound.',
+  'mesh-area': 'The pour moved in by the cover on every edge.',
+  'mesh-least':
+    'Area inside the cover divided by the area of one sheet, rounded up. The count can’t be less.',
+  'mesh-rows':
+    'What the rows must cover, less one lap, divided by the sheet’s width less a lap, rounded up; each piece of the pour on its own.',
+  'mesh-sheets':
+    'For each strip: its length less one lap, divided by the sheet’s length less a lap, rounded up. Cut pieces come from offcuts where one is long enough.',
+  'mesh-weight': 'Sheets bought, times their area, times the weight of mesh by area.',
+  'strip-length': 'Edges that get a strip, added up.',
+  'strip-pieces': 'Length of strip divided by the length of one piece, rounded up.',
+  thickness: 'As set in the practices.',
+  'net-volume': 'Net area times thickness. Nothing added.',
+  'form-depth-volume': 'Net area times the depth that the form gives.',
+  allowance: 'The larger of a share of the net and a count of bags.',
+  needed: 'Net volume and allowance together.',
+  'bag-rounding': 'What the whole bags make, less what is needed.',
+  made: 'Bags of each mix times what one makes.',
+  bags: 'The fewest whole bags that make what is needed, split as near to the parts as whole bags allow.',
+  'bag-weight': 'Bags of each mix times the weight of one.',
+  batches:
+    'Bags divided by the bags that one batch holds, rounded up. Each batch holds the parts in proportion.',
+  'last-batch': 'Bags that are left after the full batches.',
+};
+
+/** Inputs of workings that are no figures themselves. */
+export const inputs: Readonly<Record<InputKey, string>> = {
+  'board-depth': 'Dressed depth of the board',
+  'gap-under-form': 'Gap under the form',
+  'stake-spacing': 'Stake spacing, at most',
+  'stake-spacing-curved': 'Stake spacing on curves, at most',
+  'stake-from-end': 'First and last stake from the ends, at most',
+  'nails-per-stake': 'Nails a stake',
+  'form-corners': 'Places where two runs meet',
+  'nails-per-corner': 'Nails a corner',
+  'nails-per-pound': 'Nails in a pound',
+  'mesh-cover': 'Cover at the edges',
+  'mesh-sheet-length': 'Sheet length',
+  'mesh-sheet-width': 'Sheet width',
+  'mesh-lap': 'Lap',
+  'mesh-weight-by-area': 'Weight of mesh',
+  'mesh-least-offcut': 'Shortest offcut used again',
+  'strip-piece-length': 'Length of one piece',
+  'waste-share': 'Share of the net',
+  'waste-bags': 'Bags at least',
+  'bag-yield': 'One bag makes',
+  'batch-size': 'The mixer holds',
+  'batch-bags': 'Bags in a full batch',
+  'close-enough': 'Close enough',
+  pieces: 'Pieces',
+};
+
+export const tables: Readonly<Record<TableKey, string>> = {
+  runs: 'Form runs',
+  'mesh-cuts': 'Mesh pieces',
+  strips: 'Strip by edge',
+  'bags-by-mix': 'Bags by mix',
+};
+
+export const columns: Readonly<Record<ColumnKey, string>> = {
+  mark: 'Mark',
+  meets: 'Along',
+  length: 'Length',
+  width: 'Width',
+  shape: 'Shape',
+  stakes: 'Stakes',
+  gap: 'Apart',
+  row: 'Row',
+  sheet: 'Sheet',
+  mix: 'Mix',
+  parts: 'Parts',
+  bags: 'Bags',
+  weight: 'Weight',
+};

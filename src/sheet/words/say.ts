@@ -1,0 +1,149 @@
+import type { Note, Quantity, Working } from '../../takeoff/figure.ts';
+import {
+  formatArea,
+  formatNumber,
+  formatShare,
+  formatVolume,
+  formatWeight,
+} from '../../units/format.ts';
+import { POUND_KG, SQUARE_FOOT, SQUARE_METRE } from '../../units/grid.ts';
+import { formatLength } from '../../units/length.ts';
+import type { Problem } from '../../units/result.ts';
+import type { LengthStyle } from '../../units/writtenLength.ts';
+import type { SheetWords } from './words.ts';
+
+type Facts = Readonly<Record<string, string>>;
+
+/** A quantity as it is read, with its unit. */
+export function sayQuantity(words: SheetWords, quantity: Quantity, style: LengthStyle): string {
+  switch (quantity.of) {
+    case 'length':
+      return formatLength(Math.round(quantity.grid), style);
+    case 'area':
+      return formatArea(quantity.grid2, style);
+    case 'volume':
+      return formatVolume(quantity.grid3, style);
+    case 'weight':
+      return formatWeight(quantity.kg, style);
+    case 'weight-by-area': {
+      const metric = style === 'metric';
+      const perHundredFeet =
+        ((quantity.kgPerSquareMetre / POUND_KG) * 100 * SQUARE_FOOT) / SQUARE_METRE;
+      const number = formatNumber(metric ? quantity.kgPerSquareMetre : perHundredFeet);
+      return filled(words.weightByArea[metric ? 'metric' : 'other'], { number });
+    }
+    case 'count': {
+      const unit = lookUp(words.counts, quantity.unit);
+      const number = formatNumber(quantity.count);
+      return `${number} ${quantity.count === 1 ? unit.one : unit.many}`;
+    }
+    case 'share':
+      return formatShare(quantity.share);
+    case 'number':
+      return formatNumber(quantity.number);
+    case 'words':
+      return lookUp(words.terms, quantity.word);
+    case 'text':
+      return quantity.text;
+  }
+}
+
+/** What a note says, with its facts put in. */
+export function sayNote(words: SheetWords, note: Note, style: LengthStyle): string {
+  const facts = Object.entries(note.facts ?? {}).map(([key, value]) => [
+    key,
+    sayQuantity(words, value, style),
+  ]);
+  return filled(lookUp(words.notes, note.code), Object.fromEntries(facts));
+}
+
+/** What a problem says: with its place in front when it is about a field of a file. */
+export function sayProblem(words: SheetWords, problem: Problem): string {
+  const { code, where } = problem;
+  const sentence: string | undefined = Reflect.get(words.problems, code);
+  if (sentence === undefined) return filled(words.unknownProblem, { code });
+  const says = filled(sentence, factsOf(words, problem));
+  const inFile = where !== undefined && (code.startsWith('field-') || /^job\b/.test(where));
+  return inFile ? filled(words.inPlace, { where, says }) : says;
+}
+
+function factsOf(words: SheetWords, { where = '', facts = {} }: Problem): Facts {
+  const said: Record<string, string> = { where };
+  for (const [key, fact] of Object.entries(facts)) {
+    said[key] = typeof fact === 'number' ? formatNumber(fact, 4) : fact;
+  }
+  const expected = said['expected'];
+  if (expected !== undefined) said['expected'] = words.expected[expected] ?? expected;
+  said['bound'] = filled('least' in facts ? words.bounds.least : words.bounds.most, said);
+  return said;
+}
+
+/** A working in words, part by part. */
+export interface SaidWorking {
+  /** In symbols, the same in every language. */
+  readonly symbols: string;
+  readonly formula: string;
+  readonly inputs: readonly {
+    readonly name: string;
+    readonly value: string;
+    readonly from: string;
+  }[];
+  /** `how` is empty where a step is a plain value. */
+  readonly steps: readonly {
+    readonly label: string;
+    readonly how: string;
+    readonly value: string;
+  }[];
+  readonly rounding: string;
+  readonly sources: readonly string[];
+}
+
+export function sayWorking(words: SheetWords, working: Working, style: LengthStyle): SaidWorking {
+  const say = (quantity: Quantity) => sayQuantity(words, quantity, style);
+  return {
+    symbols: working.formula,
+    formula: words.formulas[working.of],
+    inputs: working.inputs.map(({ key, value, from }) => ({
+      name: lookUp({ ...words.figures, ...words.inputs }, key),
+      value: say(value),
+      from: words.from[from],
+    })),
+    steps: (working.steps ?? []).map(({ label, value, template = '', values = [] }) => ({
+      label,
+      how: filled(template, Object.fromEntries(values.map((each, i) => [`${i}`, say(each)]))),
+      value: say(value),
+    })),
+    rounding: words.rounding[working.rounding],
+    sources: working.source.map((id) => lookUp(words.sources, id)),
+  };
+}
+
+/** A working as lines of plain text. */
+export function workingLines(
+  words: SheetWords,
+  working: Working,
+  style: LengthStyle,
+): readonly string[] {
+  const said = sayWorking(words, working, style);
+  return [
+    `${said.symbols}   ${said.formula}`,
+    ...said.inputs.map(({ name, value, from }) => `${name}: ${value} (${from})`),
+    ...said.steps.map(({ label, how, value }) =>
+      how === '' ? `${label}: ${value}` : `${label}: ${how} = ${value}`,
+    ),
+    `${words.working.rounding}: ${said.rounding}`,
+    `${words.working.source}: ${said.sources.join('; ')}`,
+  ];
+}
+
+/** A sentence with its places (`{name}`) filled. */
+export function filled(sentence: string, facts: Facts): string {
+  return sentence.replace(/\{(\w+)\}/g, (place, name: string) => facts[name] ?? place);
+}
+
+/** The entry of a dictionary. Every key that the takeoff can give has one (a test says so), so a lack is our mistake. */
+function lookUp<T>(dictionary: Readonly<Record<string, T>>, key: string): T {
+  const entry = dictionary[key];
+  if (entry === undefined) throw new Error(`The dictionary has no entry “${key}”.`);
+  return entry;
+}

@@ -1,0 +1,21 @@
+/**
+ * Where rules and constants come from, as it stands under a working. The ids are those of the published references that
+ * the tests hold the figures against; the last three are no publications.
+ */
+export const sources = {
+  'bag-yields': 'Published yield tables of bagged concrete',
+  'en5151-support-count': 'US Army correspondence course EN5151, formwork: number of supports',
+  'estimating-book-mesh-lap':
+    'Estimating textbook, mesh rolls and laps (its 10% corrected to 11.1%)',
+  'farmers-bulletin-1279': 'USDA Farmers’ Bulletin 1279, Plain Concrete for Farm Use (1922)',
+  'nails-per-pound': 'Published table of nails to the pound',
+  'navedtra-14070-estimate': 'NAVEDTRA 14070, Engineering Aid: concrete estimate with 10% waste',
+  'ps-20-lumber-sizes': 'American Softwood Lumber Standard PS 20, minimum dressed sizes, dry',
+  'ready-mix-joints': 'Ready-mix association advice: isolate slabs from walls, steps and posts',
+  'stake-spacing-article': 'Trade article: stakes no more than 3 ft apart for 2x4 and 2x6 forms',
+  'surveying-text-coordinate-area': 'Open surveying textbook: area by coordinates',
+  'welded-wire-table-1975': 'Trade article on wire styles (1975), Table I: weights',
+  'common-practice': 'Common practice, no published source',
+  geometry: 'Geometry',
+  user: 'Your own setting',
+};
