@@ -93,7 +93,7 @@ export async function boot(): Promise<Begun> {
     saver.save(first.id, first.job, { view: null, place: 'ground', panel: 'ticket' });
   await store.remember(first.id).catch(() => undefined);
   watchTheDoor(session, desk);
-  void askToKeep(desk);
+  askToKeepOnceWorked(session, desk);
   return { session, desk };
 }
 
@@ -122,8 +122,12 @@ function watchTheDoor(session: Session, desk: Desk): void {
   });
 }
 
-/** Asks the browser not to clear what is kept here when room is short. It may say no, which is then shown. */
-async function askToKeep(desk: Desk): Promise<void> {
-  const kept = (await navigator.storage?.persist?.().catch(() => false)) ?? false;
-  desk.board.set((board) => ({ ...board, mayBeCleared: !kept }));
+/** Asks the browser, after the first change, not to clear what is kept here. It may say no, which is then shown. */
+function askToKeepOnceWorked(session: Session, desk: Desk): void {
+  const end = session.state.watch(async () => {
+    if (session.state.get().history.past.length === 0) return;
+    end();
+    const kept = (await navigator.storage?.persist?.().catch(() => false)) ?? false;
+    desk.board.set((board) => ({ ...board, mayBeCleared: !kept }));
+  });
 }

@@ -1,6 +1,6 @@
 import type { Practices } from '../../job/job.ts';
 import { useWords } from '../SessionContext.ts';
-import type { MixFieldsProps } from './MixFields.tsx';
+import type { MixFieldsProps } from './mixFieldsProps.ts';
 import { countReading } from './reading.ts';
 import { TypedReading } from './TypedReading.tsx';
 

@@ -1,7 +1,7 @@
 import type { BagMix } from '../../job/job.ts';
 import { ok } from '../../units/result.ts';
 import { useWords } from '../SessionContext.ts';
-import type { MixFieldsProps } from './MixFields.tsx';
+import type { MixFieldsProps } from './mixFieldsProps.ts';
 import { volumeReading, weightReading } from './reading.ts';
 import { TypedField } from './TypedField.tsx';
 import { TypedReading } from './TypedReading.tsx';

@@ -1,14 +1,8 @@
-import type { Practices, UnitStyle } from '../../job/job.ts';
 import { CUBIC_FOOT, POUND_KG } from '../../units/grid.ts';
 import { useWords } from '../SessionContext.ts';
 import { BlendFields } from './BlendFields.tsx';
 import { MixCard } from './MixCard.tsx';
-
-export interface MixFieldsProps {
-  readonly practices: Practices;
-  readonly units: UnitStyle;
-  readonly onPractices: (practices: Practices) => void;
-}
+import type { MixFieldsProps } from './mixFieldsProps.ts';
 
 /** The mixes on hand, as printed on their bags, and how two of them are blended. */
 export function MixFields({ practices, units, onPractices }: MixFieldsProps) {

@@ -1,9 +1,13 @@
 import type { Practices } from '../../job/job.ts';
+import type { Place } from '../places/places.ts';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import { FieldRow } from './FieldRow.tsx';
 import { FormDepthOffer } from './FormDepthOffer.tsx';
 import { FIELDS } from './fields.ts';
 import { MixFields } from './MixFields.tsx';
+
+/** Where the depth of the pour matters. */
+const DEPTH_PLACES: readonly Place[] = ['ground', 'forms', 'mix'];
 
 /** The practices that bear on the station at hand. */
 export function PracticesPanel() {
@@ -20,7 +24,7 @@ export function PracticesPanel() {
   return (
     <section className="practices" aria-label={words.practices.of(words.places[place])}>
       <p className="field-note">{words.practices.intro}</p>
-      {place === 'ground' || place === 'forms' ? <FormDepthOffer onPractices={put} /> : null}
+      {DEPTH_PLACES.includes(place) ? <FormDepthOffer onPractices={put} /> : null}
       {FIELDS[place].map((field) => (
         <FieldRow
           key={field.key}

@@ -90,6 +90,8 @@ function strip(
   };
 }
 
+const THICKNESS = flat('thickness', 10 * MILLIMETRE, METRE, 'thickness');
+
 const BOARD: Field = {
   kind: 'board',
   key: 'formBoard',
@@ -145,10 +147,7 @@ const MINIMUM_BAGS: Field = {
 
 /** The practices that bear on each place's ticket. Mixes and the blend have their own form. */
 export const FIELDS: Readonly<Record<Place, readonly Field[]>> = {
-  ground: [
-    flat('thickness', 10 * MILLIMETRE, METRE, 'thickness'),
-    flat('closeEnough', 0, 4 * INCH, 'closeEnough'),
-  ],
+  ground: [THICKNESS, flat('closeEnough', 0, 4 * INCH, 'closeEnough')],
   forms: [
     BOARD,
     flat('gapUnderForm', 0, FOOT, 'gapUnderForm'),
@@ -167,7 +166,7 @@ export const FIELDS: Readonly<Record<Place, readonly Field[]>> = {
     MESH_WEIGHT,
   ],
   joints: [strip('existing', 'isolation'), strip('steps'), strip('wall'), strip('blockOut'), PIECE],
-  mix: [SHARE, MINIMUM_BAGS, BATCH],
+  mix: [THICKNESS, SHARE, MINIMUM_BAGS, BATCH],
   sheet: [],
 };
 

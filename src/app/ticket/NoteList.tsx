@@ -16,10 +16,9 @@ export function NoteList({ notes, weight, units }: NoteListProps) {
   const session = useSession();
   const those = notes.filter((note) => note.weight === weight);
   if (those.length === 0) return null;
-  const title = { stop: titles.inTheWay, caution: titles.careful, assumption: titles.takenAs };
   return (
     <section>
-      <h3 className="notes-title">{title[weight]}</h3>
+      <h3 className="notes-title">{words.sheet.weights[weight]}</h3>
       <ul>
         {those.map((note, index) => {
           const place = placeOfNote(note, session.state.get().history.now.job);

@@ -1,6 +1,7 @@
 import type { UnitStyle } from '../../job/job.ts';
 import type { Figure, Ticket } from '../../takeoff/figure.ts';
 import { useWords } from '../SessionContext.ts';
+import { EXPECTED } from './expected.ts';
 import { FigureRow } from './FigureRow.tsx';
 import { SlipTable } from './SlipTable.tsx';
 
@@ -9,11 +10,16 @@ type Role = NonNullable<Figure['role']> | 'plain';
 interface SlipProps {
   readonly ticket: Ticket;
   readonly units: UnitStyle;
+  /** Something is in the way, so what is missing is named. */
+  readonly withheld: boolean;
 }
 
 /** A ticket's figures, ruled, with net, allowance, rounding and what to get kept apart. */
-export function Slip({ ticket, units }: SlipProps) {
+export function Slip({ ticket, units, withheld }: SlipProps) {
   const words = useWords();
+  const missing = withheld
+    ? EXPECTED[ticket.station].filter((key) => !ticket.figures.some((one) => one.key === key))
+    : [];
   return (
     <>
       {byRole(ticket.figures).map(({ role, figures }) => (
@@ -25,6 +31,15 @@ export function Slip({ ticket, units }: SlipProps) {
             <FigureRow key={figure.key} figure={figure} units={units} />
           ))}
         </section>
+      ))}
+      {missing.map((key) => (
+        <p key={key} className="figure figure-withheld">
+          <span className="figure-name">{words.sheet.figures[key]}</span>
+          <span className="figure-leader" aria-hidden="true" />
+          <span className="figure-value">
+            {words.app.ticket.withheld} <span className="from">{words.app.ticket.withheldWhy}</span>
+          </span>
+        </p>
       ))}
       {ticket.tables.map((table) => (
         <SlipTable key={table.key} table={table} units={units} />

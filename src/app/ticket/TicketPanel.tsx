@@ -2,6 +2,7 @@ import type { Station } from '../../takeoff/figure.ts';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
 import { shownJob } from '../state.ts';
 import { NoteList } from './NoteList.tsx';
+import { Peek } from './Peek.tsx';
 import { Slip } from './Slip.tsx';
 import { Standing } from './Standing.tsx';
 import { ticketOf } from './ticketOf.ts';
@@ -15,18 +16,24 @@ export function TicketPanel({ station }: { readonly station: Station }) {
   const of = live.of;
   const ticket = of ? ticketOf(of, live.takeoff, station) : null;
   const notes = live.takeoff.notes.filter((note) => concerns(note.station, note.weight, station));
+  const stopped = notes.some((note) => note.weight === 'stop');
   return (
-    <article className="slip" data-standing={live.standing}>
-      <header className="slip-head">
-        <h2>{words.ticket.title(words.places[station])}</h2>
-        <p>{[shown.name, shown.site].filter(Boolean).join(' · ')}</p>
-      </header>
-      <Standing />
-      <NoteList notes={notes} weight="stop" units={shown.units} />
-      {ticket ? <Slip ticket={ticket} units={shown.units} /> : null}
-      <NoteList notes={notes} weight="caution" units={shown.units} />
-      <NoteList notes={notes} weight="assumption" units={shown.units} />
-    </article>
+    <>
+      {ticket ? (
+        <Peek ticket={ticket} units={shown.units} stopped={stopped} standing={live.standing} />
+      ) : null}
+      <article className="slip" data-standing={live.standing}>
+        <header className="slip-head">
+          <h2>{words.ticket.title(words.places[station])}</h2>
+          <p>{[shown.name, shown.site].filter(Boolean).join(' · ')}</p>
+        </header>
+        <Standing />
+        <NoteList notes={notes} weight="stop" units={shown.units} />
+        {ticket ? <Slip ticket={ticket} units={shown.units} withheld={stopped} /> : null}
+        <NoteList notes={notes} weight="caution" units={shown.units} />
+        <NoteList notes={notes} weight="assumption" units={shown.units} />
+      </article>
+    </>
   );
 }
 

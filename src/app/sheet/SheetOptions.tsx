@@ -1,0 +1,88 @@
+import type { UnitStyle } from '../../job/job.ts';
+import { PAPERS, type PaperName, type Turn } from '../../sheet/papers.ts';
+import { scalesFor } from '../../sheet/scales.ts';
+import { useAppState, useSession, useWords } from '../SessionContext.ts';
+import type { SheetChoice } from './choice.ts';
+import { TextField } from './TextField.tsx';
+
+const TURNS: readonly Turn[] = ['upright', 'sideways'];
+
+interface SheetOptionsProps {
+  readonly choice: SheetChoice;
+  readonly units: UnitStyle;
+  readonly onChoice: (choice: SheetChoice) => void;
+}
+
+export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
+  const words = useWords().app.sheet;
+  const { commit } = useSession();
+  const { name, site, notes } = useAppState((state) => state.history.now.job);
+  const scales = scalesFor(units);
+  const scale = scales.some((one) => one.name === choice.scale) ? choice.scale : null;
+  return (
+    <div className="sheet-options">
+      <p className="field-note">{words.printHint}</p>
+      <div className="start-sizes">
+        <label className="field">
+          {words.paper}
+          <select
+            value={choice.paper}
+            onChange={(event) =>
+              onChoice({ ...choice, paper: event.currentTarget.value as PaperName })
+            }
+          >
+            {Object.keys(PAPERS).map((paper) => (
+              <option key={paper} value={paper}>
+                {words.papers[paper as PaperName]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label className="field">
+          {words.orientation}
+          <select
+            value={choice.turn}
+            onChange={(event) => onChoice({ ...choice, turn: event.currentTarget.value as Turn })}
+          >
+            {TURNS.map((turn) => (
+              <option key={turn} value={turn}>
+                {words[turn]}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+      <label className="field">
+        {words.scale}
+        <select
+          value={scale ?? ''}
+          onChange={(event) => onChoice({ ...choice, scale: event.currentTarget.value || null })}
+        >
+          <option value="">{words.bestFit}</option>
+          {scales.map((one) => (
+            <option key={one.name} value={one.name}>
+              {one.name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <h3>{words.text}</h3>
+      <TextField
+        label={words.name}
+        text={name}
+        onText={(text) => commit({ do: 'set-text', name: text })}
+      />
+      <TextField
+        label={words.site}
+        text={site}
+        onText={(text) => commit({ do: 'set-text', site: text })}
+      />
+      <TextField
+        label={words.notes}
+        text={notes}
+        lines
+        onText={(text) => commit({ do: 'set-text', notes: text })}
+      />
+    </div>
+  );
+}

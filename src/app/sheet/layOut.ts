@@ -1,0 +1,17 @@
+import type { Job } from '../../job/job.ts';
+import { layoutSheet } from '../../sheet/layoutSheet.ts';
+import type { SheetPage } from '../../sheet/page.ts';
+import type { Takeoff } from '../../takeoff/result.ts';
+import type { AllWords } from '../words/words.ts';
+import type { SheetChoice } from './choice.ts';
+
+export type Laid = { readonly pages: readonly SheetPage[] } | { readonly failed: string };
+
+/** The pages of the sheet; a layout that fails leaves the rest of the place at work, so another choice can be made. */
+export function layOut(job: Job, takeoff: Takeoff, choice: SheetChoice, words: AllWords): Laid {
+  try {
+    return { pages: layoutSheet(job, takeoff, { ...choice, words }) };
+  } catch (error) {
+    return { failed: error instanceof Error ? error.message : String(error) };
+  }
+}
