@@ -91,7 +91,8 @@ describe('the rules notice', () => {
       // Date and window in a comment, 'document' in a text, and a member of that name:
       export const frame = { window: grid, text: 'document' }.window;
       // A parameter of that name:
-      export function inside(window: number): number { return window + 1; }`;
+      export function inside(window: number): number { return window + 1; }
+      export function outside({ document, self = 1 }: Sizes): number { return document + self; }`;
     expect(planted({ 'geometry/area.ts': text, 'units/grid.ts': '' })).toEqual([]);
   });
 });

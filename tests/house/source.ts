@@ -57,6 +57,12 @@ export function readSource(path: string, text: string): Source {
         if (isBinding(parent, key)) bound.add(String(node['name']));
         else if (!isOnlyAKey(node, parent, key)) names.add(String(node['name']));
         break;
+      case 'ObjectPattern':
+        for (const { value } of node['properties'] as readonly Node[]) {
+          const name = nameOf(isNode(value) && 'left' in value ? value['left'] : value);
+          if (name) bound.add(name);
+        }
+        break;
       case 'JSXText':
         if (LETTERS.test(String(node['value']))) wordsInMarkup.push(String(node['value']).trim());
         break;
@@ -98,7 +104,7 @@ function isOnlyAKey(node: Node, parent: Node | undefined, key: string): boolean 
   return key === 'key' || (key === 'property' && node !== parent['object']);
 }
 
-/** A name that is made here: a parameter, a variable, an import. Destructured ones are left out, being rare. */
+/** A name that is made here: a parameter, a variable, an import (destructured ones: see ObjectPattern). */
 function isBinding(parent: Node | undefined, key: string): boolean {
   return (
     key === 'params' ||
