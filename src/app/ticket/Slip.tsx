@@ -48,16 +48,17 @@ export function Slip({ ticket, units, withheld }: SlipProps) {
   );
 }
 
-/** Neighbours of one role together, in the ticket's own order. */
+/** Neighbours of one role together, in the ticket's own order; what to get comes last, as one list to take along. */
 export function byRole(
   figures: readonly Figure[],
 ): readonly { readonly role: Role; readonly figures: readonly Figure[] }[] {
   const groups: { role: Role; figures: Figure[] }[] = [];
-  for (const figure of figures) {
+  const toGet = figures.filter(({ role }) => role === 'order');
+  for (const figure of figures.filter(({ role }) => role !== 'order')) {
     const role = figure.role ?? 'plain';
     const last = groups.at(-1);
     if (last?.role === role) last.figures.push(figure);
     else groups.push({ role, figures: [figure] });
   }
-  return groups;
+  return toGet.length > 0 ? [...groups, { role: 'order', figures: toGet }] : groups;
 }
