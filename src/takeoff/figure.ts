@@ -6,8 +6,8 @@ export type Quantity =
   | { readonly of: 'length'; readonly grid: number }
   /** Square grid units. */
   | { readonly of: 'area'; readonly grid2: number }
-  /** Cubic grid units. */
-  | { readonly of: 'volume'; readonly grid3: number }
+  /** Cubic grid units. `as` bags: always in the small unit (ft³, L), so that the lines of a ticket can be added up. */
+  | { readonly of: 'volume'; readonly grid3: number; readonly as?: 'bags' | 'one-bag' }
   | { readonly of: 'weight'; readonly kg: number }
   | { readonly of: 'weight-by-area'; readonly kgPerSquareMetre: number }
   /** Whole or fractional pieces; `unit` names a word in the language files ('bag', 'stake', 'sheet'…). */

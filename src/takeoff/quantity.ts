@@ -17,6 +17,16 @@ export function volume(grid3: number): Quantity {
   return { of: 'volume', grid3 };
 }
 
+/** A volume among lines that are added up, always in the same unit. */
+export function bagVolume(grid3: number): Quantity {
+  return { of: 'volume', grid3, as: 'bags' };
+}
+
+/** What one bag makes: as many places as are printed on bags. */
+export function bagYield(grid3: number): Quantity {
+  return { of: 'volume', grid3, as: 'one-bag' };
+}
+
 export function weight(kg: number): Quantity {
   return { of: 'weight', kg };
 }

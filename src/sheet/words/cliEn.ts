@@ -1,8 +1,9 @@
 /** What the command line says. */
 export const cli = {
-  takeoffUsage: `Usage: npm run takeoff -- <job.json> [--text]
+  takeoffUsage: `Usage: npm run takeoff -- <job.json> [--text [--workings]]
   <job.json>  a job file exported from Notchpad; - reads it from standard input
   --text      print tickets to read instead of JSON
+  --workings  with --text: the working under each figure
   --help      print this
 Exit codes: 0 all figured, 1 some figures withheld, 2 file refused, 3 wrong use.`,
   schemaUsage: `Usage: npm run schema [-- <file>]

@@ -1,24 +1,24 @@
 import type { BagMix, Practices } from '../../job/job.ts';
 import type { Figure, TicketTable, WorkingInput, WorkingStep } from '../figure.ts';
-import { count, number, share, text, volume, weight } from '../quantity.ts';
+import { bagVolume, bagYield, count, number, share, text, weight } from '../quantity.ts';
 import type { BagCount, Batching, MixResult } from '../result.ts';
 
 /** The lines from the net to the bags, each of them on its own: net + allowance = needed, needed + rounding = made. */
 export function mixFigures(practices: Practices, mix: MixResult): readonly Figure[] {
   const { waste } = practices;
   const mixes = practices.mix.mixes;
-  const needed: WorkingInput = { key: 'needed', value: volume(mix.needed), from: 'figure' };
-  const made: WorkingInput = { key: 'made', value: volume(mix.made), from: 'figure' };
+  const needed: WorkingInput = { key: 'needed', value: bagVolume(mix.needed), from: 'figure' };
+  const made: WorkingInput = { key: 'made', value: bagVolume(mix.made), from: 'figure' };
   return [
     {
       key: 'allowance',
       role: 'allowance',
-      value: volume(mix.allowance),
+      value: bagVolume(mix.allowance),
       working: () => ({
         of: 'allowance',
-        formula: 'a = max(f · V, k · y)',
+        formula: 'a = max(f · V, m · y)',
         inputs: [
-          { key: 'net-volume', value: volume(mix.net), from: 'figure' },
+          { key: 'net-volume', value: bagVolume(mix.net), from: 'figure' },
           { key: 'waste-share', value: share(waste.share), from: 'practice' },
           { key: 'waste-bags', value: count(waste.minimumBags, 'bag'), from: 'practice' },
           ...yields(mix.bags, mixes),
@@ -29,13 +29,13 @@ export function mixFigures(practices: Practices, mix: MixResult): readonly Figur
     },
     {
       key: 'needed',
-      value: volume(mix.needed),
+      value: bagVolume(mix.needed),
       working: () => ({
         of: 'needed',
         formula: 'V₂ = V + a',
         inputs: [
-          { key: 'net-volume', value: volume(mix.net), from: 'figure' },
-          { key: 'allowance', value: volume(mix.allowance), from: 'figure' },
+          { key: 'net-volume', value: bagVolume(mix.net), from: 'figure' },
+          { key: 'allowance', value: bagVolume(mix.allowance), from: 'figure' },
         ],
         rounding: 'none',
         source: ['geometry'],
@@ -44,7 +44,7 @@ export function mixFigures(practices: Practices, mix: MixResult): readonly Figur
     {
       key: 'bag-rounding',
       role: 'rounding',
-      value: volume(mix.rounding),
+      value: bagVolume(mix.rounding),
       working: () => ({
         of: 'bag-rounding',
         formula: 'u = V₃ − V₂',
@@ -69,7 +69,7 @@ export function mixFigures(practices: Practices, mix: MixResult): readonly Figur
     {
       key: 'made',
       role: 'order',
-      value: volume(mix.made),
+      value: bagVolume(mix.made),
       working: () => ({
         of: 'made',
         formula: 'V₃ = Σ n · y',
@@ -83,9 +83,9 @@ export function mixFigures(practices: Practices, mix: MixResult): readonly Figur
           const bag = bagOf(id, mixes);
           return {
             label: bag.name,
-            value: volume(bags * bag.yield),
+            value: bagVolume(bags * bag.yield),
             template: '{0} × {1}',
-            values: [number(bags), volume(bag.yield)],
+            values: [number(bags), bagYield(bag.yield)],
           };
         }),
       }),
@@ -117,7 +117,7 @@ export function mixFigures(practices: Practices, mix: MixResult): readonly Figur
 
 function batchFigures(practices: Practices, mix: MixResult, batching: Batching): readonly Figure[] {
   const { mixes, batchVolume } = practices.mix;
-  const size: WorkingInput = { key: 'batch-size', value: volume(batchVolume), from: 'practice' };
+  const size: WorkingInput = { key: 'batch-size', value: bagVolume(batchVolume), from: 'practice' };
   return [
     {
       key: 'batches',
@@ -125,7 +125,7 @@ function batchFigures(practices: Practices, mix: MixResult, batching: Batching):
       value: count(batching.batches, 'batch'),
       working: () => ({
         of: 'batches',
-        formula: 'b = ⌈n ÷ n₁⌉',
+        formula: 'b = ⌈n ÷ k⌉',
         inputs: [
           { key: 'bags', value: count(mix.totalBags, 'bag'), from: 'figure' },
           size,
@@ -142,7 +142,7 @@ function batchFigures(practices: Practices, mix: MixResult, batching: Batching):
       value: count(totalOf(batching.last), 'bag'),
       working: () => ({
         of: 'last-batch',
-        formula: 'n₂ = n − (b − 1) · n₁',
+        formula: 'k₁ = n − (b − 1) · k',
         inputs: [
           { key: 'bags', value: count(mix.totalBags, 'bag'), from: 'figure' },
           { key: 'batches', value: count(batching.batches, 'batch'), from: 'figure' },
@@ -167,7 +167,7 @@ function bagStep({ mix: id, bags }: BagCount, mixes: readonly BagMix[]): Working
 function yields(bags: readonly BagCount[], mixes: readonly BagMix[]): readonly WorkingInput[] {
   return bags.map(({ mix }) => ({
     key: 'bag-yield',
-    value: volume(bagOf(mix, mixes).yield),
+    value: bagYield(bagOf(mix, mixes).yield),
     from: 'practice',
   }));
 }

@@ -1,7 +1,7 @@
 import type { Practices } from '../../job/job.ts';
 import type { Note } from '../figure.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
-import { count, share, text, volume, weight } from '../quantity.ts';
+import { bagYield, count, share, text, weight } from '../quantity.ts';
 import type { BagCount, Batching, MixResult, VolumeResult } from '../result.ts';
 import { loads } from './batches.ts';
 import { fewestBags, madeBy, meanYield } from './blend.ts';
@@ -89,7 +89,7 @@ function mixNotes(
   }
   if (!batching || batching.partBags) {
     const code = batching ? 'batch-part-bags' : 'batch-too-small';
-    notes.push(tradeNote('mix', 'caution', code, { facts: { size: volume(batchVolume) } }));
+    notes.push(tradeNote('mix', 'caution', code, { facts: { size: bagYield(batchVolume) } }));
   }
   notes.push(
     tradeNote('mix', 'assumption', 'allowance-used', {

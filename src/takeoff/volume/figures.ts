@@ -1,6 +1,6 @@
 import type { Figure } from '../figure.ts';
 import type { NetPour } from '../outline/pour.ts';
-import { area, length, volume } from '../quantity.ts';
+import { area, bagVolume, length, volume } from '../quantity.ts';
 import type { VolumeResult } from '../result.ts';
 
 /** Thickness and net volume; where the forms give another depth, what that would come to. */
@@ -20,7 +20,7 @@ export function volumeFigures(pour: NetPour, slab: VolumeResult): readonly Figur
     {
       key: 'net-volume',
       role: 'net',
-      value: volume(slab.net),
+      value: bagVolume(slab.net),
       working: () => ({
         of: 'net-volume',
         formula: 'V = A · t',
@@ -30,6 +30,7 @@ export function volumeFigures(pour: NetPour, slab: VolumeResult): readonly Figur
         ],
         rounding: 'none',
         source: ['farmers-bulletin-1279', 'geometry'],
+        steps: [{ label: 'V', value: volume(slab.net) }],
       }),
     },
   ];
@@ -39,7 +40,7 @@ export function volumeFigures(pour: NetPour, slab: VolumeResult): readonly Figur
 export function formDepthFigure(pour: NetPour, slab: VolumeResult): Figure {
   return {
     key: 'form-depth-volume',
-    value: volume(slab.atFormDepth),
+    value: bagVolume(slab.atFormDepth),
     working: () => ({
       of: 'form-depth-volume',
       formula: 'V₁ = A · d',

@@ -3,7 +3,7 @@ import type { Note } from '../figure.ts';
 import { formDepth, nominalDepth } from '../forms/rules.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
-import { length, text, volume } from '../quantity.ts';
+import { bagVolume, length, text } from '../quantity.ts';
 import type { VolumeResult } from '../result.ts';
 import { UNSEEN_DEPTH } from './rules.ts';
 
@@ -22,14 +22,14 @@ export function slabVolume(practices: Practices, pour: NetPour): Figured<VolumeR
   const notes: Note[] = [
     tradeNote('mix', 'assumption', 'thickness-used', { facts: { thickness: length(thickness) } }),
     tradeNote('mix', 'assumption', 'flat-ground', {
-      facts: { depth: length(UNSEEN_DEPTH), more: volume(pour.area * UNSEEN_DEPTH) },
+      facts: { depth: length(UNSEEN_DEPTH), more: bagVolume(pour.area * UNSEEN_DEPTH) },
     }),
   ];
   if (depth !== thickness) {
     const facts = {
       thickness: length(thickness),
       depth: length(depth),
-      difference: volume(Math.abs(atFormDepth - net)),
+      difference: bagVolume(Math.abs(atFormDepth - net)),
       board: text(formBoard),
     };
     notes.push(
