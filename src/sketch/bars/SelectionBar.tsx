@@ -26,7 +26,7 @@ export function SelectionBar(props: SelectionBarProps) {
     shape.form === 'outline' ? shape.corners.findIndex(({ id }) => id === selection.corner) : -1;
   const corner = shape.form === 'outline' ? shape.corners[index] : undefined;
   return (
-    <div className="sketch-bar">
+    <div className="sketch-bar one-line">
       <p className="sketch-bar-says">{corner ? says.corner(name, cornerLetter(index)) : name}</p>
       <div className="sketch-bar-buttons">
         {corner ? (
