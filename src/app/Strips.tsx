@@ -17,7 +17,7 @@ export function Strips({ desk, onJobs }: StripsProps) {
   const hold = useAppState((state) => state.hold);
   const welcome = useAppState((state) => state.welcome);
   return (
-    <div className="strips">
+    <section className="strips" aria-label={words.strips}>
       <NewVersionNote idle={desk.idle} />
       {welcome ? (
         <div className="strip">
@@ -53,6 +53,6 @@ export function Strips({ desk, onJobs }: StripsProps) {
           </button>
         </div>
       ) : null}
-    </div>
+    </section>
   );
 }

@@ -25,7 +25,7 @@ export function ToolBelt() {
   const history = useAppState((state) => state.history);
   const drawing = DRAWS.includes(tool);
   return (
-    <div className="belt" role="toolbar" aria-label={words.label}>
+    <section className="belt" aria-label={words.label}>
       {HANDS.map((one) => (
         <ToolButton key={one} tool={one} />
       ))}
@@ -72,7 +72,7 @@ export function ToolBelt() {
           <ToolButton key={one} tool={one} />
         ))}
       </div>
-    </div>
+    </section>
   );
 }
 

@@ -22,7 +22,8 @@ export function PracticesPanel() {
   }
 
   return (
-    <section className="practices" aria-label={words.practices.of(words.places[place])}>
+    <section className="practices">
+      <h2 className="visually-hidden">{words.practices.of(words.places[place])}</h2>
       <p className="field-note">{words.practices.intro}</p>
       {DEPTH_PLACES.includes(place) ? <FormDepthOffer onPractices={put} /> : null}
       {FIELDS[place].map((field) => (

@@ -27,7 +27,7 @@ export function SheetBelt({ pages }: { readonly pages: readonly SheetPage[] | nu
   }
 
   return (
-    <div className="belt sheet-belt">
+    <section className="belt sheet-belt" aria-label={words.out}>
       <div role="alert">
         {failed === null ? null : <p className="field-error">{words.pdfFailed(failed)}</p>}
       </div>
@@ -42,6 +42,6 @@ export function SheetBelt({ pages }: { readonly pages: readonly SheetPage[] | nu
       <button type="button" className="plain" disabled={!pages || making} onClick={save}>
         {making ? words.making : words.pdf}
       </button>
-    </div>
+    </section>
   );
 }

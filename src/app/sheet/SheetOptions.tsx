@@ -41,9 +41,15 @@ export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
         <label className="field">
           {words.orientation}
           <select
-            value={choice.turn}
-            onChange={(event) => onChoice({ ...choice, turn: event.currentTarget.value as Turn })}
+            value={choice.turn ?? ''}
+            onChange={(event) =>
+              onChoice({
+                ...choice,
+                turn: TURNS.find((turn) => turn === event.currentTarget.value) ?? null,
+              })
+            }
           >
+            <option value="">{words.bestTurn}</option>
             {TURNS.map((turn) => (
               <option key={turn} value={turn}>
                 {words[turn]}
@@ -66,7 +72,7 @@ export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
           ))}
         </select>
       </label>
-      <h3>{words.text}</h3>
+      <h2 className="options-title">{words.text}</h2>
       <TextField
         label={words.name}
         text={name}

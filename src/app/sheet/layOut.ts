@@ -10,7 +10,14 @@ export type Laid = { readonly pages: readonly SheetPage[] } | { readonly failed:
 /** The pages of the sheet; a layout that fails leaves the rest of the place at work, so another choice can be made. */
 export function layOut(job: Job, takeoff: Takeoff, choice: SheetChoice, words: AllWords): Laid {
   try {
-    return { pages: layoutSheet(job, takeoff, { ...choice, words }) };
+    const options = {
+      paper: choice.paper,
+      ...(choice.turn ? { turn: choice.turn } : {}),
+      ...(choice.scale ? { scale: choice.scale } : {}),
+      date: new Intl.DateTimeFormat(undefined, { dateStyle: 'medium' }).format(new Date()),
+      words,
+    };
+    return { pages: layoutSheet(job, takeoff, options) };
   } catch (error) {
     return { failed: error instanceof Error ? error.message : String(error) };
   }

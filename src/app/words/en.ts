@@ -181,10 +181,12 @@ export const en = {
     paper: 'Paper',
     papers: { letter: 'Letter, 8 1/2 × 11 in', a4: 'A4, 210 × 297 mm' },
     scale: 'Scale',
+    bestTurn: 'As fits best',
     bestFit: 'Largest that fits',
     upright: 'Upright',
     sideways: 'Sideways',
     orientation: 'Turn of the paper',
+    out: 'Print or save',
     print: 'Print',
     pdf: 'Save as PDF',
     making: 'Writing the PDF…',
@@ -214,7 +216,7 @@ export const en = {
     later: 'Later',
     offline: 'Ready to work without signal.',
   },
-  opening: 'Opening…',
+  strips: 'To know first',
 };
 
 export type AppWords = typeof en;
