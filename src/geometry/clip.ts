@@ -1,8 +1,10 @@
 import polygonClipping from 'polygon-clipping';
 import { fail, ok, type Problem, type Result } from '../units/result.ts';
 import { doubledArea } from './area.ts';
-import { boxOf } from './box.ts';
+import { type Box, boxOf } from './box.ts';
 import type { Engine, EngineName, LooseRing, LooseShape } from './engine.ts';
+import { settledCorner } from './exactCrossing.ts';
+import { distanceToEdge } from './locate.ts';
 import type { Point, Polygon, Ring } from './point.ts';
 import { toGrid } from './round.ts';
 import { bySecondEngine } from './secondEngine.ts';
@@ -70,15 +72,18 @@ export function clip(
   for (let retries = 0; retries < sequence.length; retries++) {
     const { name, grid, engine } = sequence[retries]!;
     try {
-      const shapes = engine(
-        rings.map((ring) => [loose(ring, origin, grid)]),
-        cuts.map(({ outer, kept }) => [outer, ...kept].map((ring) => loose(ring, origin, grid))),
+      const given = rings.map((ring) => [loose(ring, origin, grid)]);
+      const taken = cuts.map(({ outer, kept }) =>
+        [outer, ...kept].map((ring) => loose(ring, origin, grid)),
       );
+      const shapes = engine(given, taken);
       const area = doubledLooseArea(shapes);
       // Rounding the input moves each of its corners by less than one step of the attempt's grid.
       const slack = grid * bounds.girth;
-      if (area <= bounds.most + slack && area >= bounds.least - slack) {
-        const polygons = onGrid(shapes, origin);
+      const isBelievable = area <= bounds.most + slack && area >= bounds.least - slack;
+      // Nothing left is the one wrong answer that bounds may let pass: the other library has to say so as well.
+      if (isBelievable && (area > slack || isEmptyToOther(name, given, taken, slack))) {
+        const polygons = onGrid(shapes, origin, [...given, ...taken]);
         return ok({ polygons, doubledAreaUnrounded: area, engine: name, grid, retries });
       }
       problems.push({ code: 'clip-wrong-area', where: name, facts: { grid } });
@@ -87,6 +92,16 @@ export function clip(
     }
   }
   return fail(...problems);
+}
+
+function isEmptyToOther(
+  name: EngineName,
+  given: readonly LooseShape[],
+  taken: readonly LooseShape[],
+  slack: number,
+): boolean {
+  const other = name === 'clipper2' ? byPolygonClipping : bySecondEngine;
+  return doubledLooseArea(other(given, taken)) <= slack;
 }
 
 function byPolygonClipping(
@@ -122,13 +137,22 @@ function boundsOf(
     largest = Math.max(largest, area);
     girth += girthOf(ring);
   }
+  // A cutter takes no more than its own area, and no more than lies in the box round the subjects.
+  const box = boxOf(subjects.flat());
   let least = largest;
   for (const { outer, kept } of cuts) {
-    least -= Math.abs(doubledArea(outer));
+    least -= Math.min(Math.abs(doubledArea(outer)), 2 * sharedArea(box, boxOf(outer)));
     girth += girthOf(outer);
     for (const ring of kept) girth += girthOf(ring);
   }
   return { least: Math.max(0, least), most, girth };
+}
+
+/** Area that two boxes share. */
+function sharedArea(a: Box, b: Box): number {
+  const width = Math.min(a.maxX, b.maxX) - Math.max(a.minX, b.minX);
+  const height = Math.min(a.maxY, b.maxY) - Math.max(a.minY, b.minY);
+  return Math.max(0, width) * Math.max(0, height);
 }
 
 /** The length round a ring measured along the grid's two ways: no less than the true one. */
@@ -175,14 +199,18 @@ function doubledLooseRing(ring: LooseRing): number {
   return sum;
 }
 
-function onGrid(shapes: readonly LooseShape[], origin: Point): Polygon[] {
+function onGrid(
+  shapes: readonly LooseShape[],
+  origin: Point,
+  sources: readonly LooseShape[],
+): Polygon[] {
   const polygons: Polygon[] = [];
   for (const [first, ...rest] of shapes) {
-    const outer = gridRing(first!, origin, 1);
+    const outer = gridRing(first!, origin, 1, sources);
     if (!outer) continue;
     const holes: Ring[] = [];
     for (const hole of rest) {
-      const ring = gridRing(hole, origin, -1);
+      const ring = gridRing(hole, origin, -1, sources);
       if (ring) holes.push(ring);
     }
     polygons.push({ outer, holes });
@@ -191,12 +219,36 @@ function onGrid(shapes: readonly LooseShape[], origin: Point): Polygon[] {
 }
 
 /** A ring rounded to the grid, run the way asked for; nothing when nothing is left of it. */
-function gridRing(ring: LooseRing, origin: Point, way: 1 | -1): Ring | undefined {
+function gridRing(
+  ring: LooseRing,
+  origin: Point,
+  way: 1 | -1,
+  sources: readonly LooseShape[],
+): Ring | undefined {
   const points: Point[] = [];
-  for (const [x, y] of ring) points.push({ x: origin.x + toGrid(x), y: origin.y + toGrid(y) });
-  tidyRing(points);
+  const made: number[] = [];
+  for (const pair of ring) {
+    const [x, y] = settledCorner(pair[0], pair[1], sources);
+    points.push({ x: origin.x + x, y: origin.y + y });
+    made.push(x === pair[0] && y === pair[1] ? 0 : 1);
+  }
+  tidyRing(points, made);
+  straighten(points, made);
   const area = doubledArea(points);
   if (area === 0) return undefined;
   if (area * way < 0) points.reverse();
   return points;
+}
+
+/**
+ * Drops, in place, corners that the clipper made where the line goes straight on to within rounding: whether it leaves
+ * such a corner hangs on float error.
+ */
+function straighten(points: Point[], made: readonly number[]): void {
+  for (let i = points.length - 1; i >= 0 && points.length > 3; i--) {
+    if (!made[i]) continue;
+    const before = points[i === 0 ? points.length - 1 : i - 1]!;
+    const after = points[i + 1 === points.length ? 0 : i + 1]!;
+    if (distanceToEdge(points[i]!, before, after) <= 1) points.splice(i, 1);
+  }
 }
