@@ -1,4 +1,4 @@
-import { INCH } from '../units/grid.ts';
+import { CUBIC_FOOT, INCH } from '../units/grid.ts';
 import type { Attachment, Corner, Feature, Job, Outline, Round } from './job.ts';
 import { settle } from './settle.ts';
 import { blankJob } from './start.ts';
@@ -45,6 +45,8 @@ export function demoJob(): Job {
       mix: {
         ...practices.mix,
         blend: { main: 'regular', mainParts: 3, other: 'fast', otherParts: 1 },
+        // Three regular and one fast-setting bag make 2.175 ft³: what this crew's drum takes at once.
+        batchVolume: 2.175 * CUBIC_FOOT,
       },
     },
     nextId: 100,
