@@ -3,6 +3,7 @@ import type { CountUnit, TermKey } from '../../takeoff/keys.ts';
 import type { EdgeKind } from '../../takeoff/outline/pour.ts';
 import { cli } from './cliEn.ts';
 import { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
+import { layoutEn } from './layout.ts';
 import { notes } from './notesEn.ts';
 import { bounds, expected, problems } from './problemsEn.ts';
 import { sources } from './sourcesEn.ts';
@@ -91,4 +92,6 @@ export const en = {
     source: 'Source',
   },
   cli,
+  /** The printed pages. */
+  layout: layoutEn,
 };

@@ -54,10 +54,14 @@ export const layoutEn = {
   noScale: (scale: string) => `${scale} doesn’t fit this paper; drawn smaller.`,
   notToScale: 'Larger than any scale on this paper: the plan is cut off at its frame.',
   nothing: 'Nothing is drawn yet.',
-  materialsList: 'Material list',
-  stops: 'Must be mended first',
-  cautions: 'Cautions',
-  assumptions: 'What was assumed',
+  materialList: 'Material list',
+  practices: 'Figured with',
+  roles: {
+    net: 'net',
+    allowance: 'added',
+    rounding: 'added by rounding',
+    order: 'to have on site',
+  },
   notes: 'Notes for the crew',
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',
 };
