@@ -1,0 +1,100 @@
+import type { Mark } from '../drawing/marks.ts';
+import type { Job } from '../job/job.ts';
+import type { Takeoff } from '../takeoff/result.ts';
+import { furniture, line, text } from './furniture.ts';
+import { printable } from './lettering.ts';
+import type { Rect, SheetPage } from './page.ts';
+import { legendRows, ROW_MM, TEXT_MM } from './pages/legend.ts';
+import { listPages } from './pages/listPages.ts';
+import {
+  fitPlan,
+  type PlanFrame,
+  planFrame,
+  planParts,
+  type ScaledPlan,
+} from './pages/planPage.ts';
+import { TITLE_HEIGHT, titleBlock } from './pages/titleBlock.ts';
+import { paperSize, type Turn } from './papers.ts';
+import type { SheetOptions } from './sheetOptions.ts';
+
+/**
+ * The crew sheet: a dimensioned layout to scale, then lists (material, what was taken as so, cautions), as pages for any
+ * painter. The same job, takeoff and options give the same pages.
+ */
+export function layoutSheet(
+  job: Job,
+  takeoff: Takeoff,
+  options: SheetOptions,
+): readonly SheetPage[] {
+  const { layout } = options.words.sheet;
+  const scaled = bestPlan(job, takeoff, options);
+  const { frame, scale } = scaled;
+  const size = paperSize(options.paper, frame.turn);
+  const plan = planParts(job, takeoff, scaled, options);
+  const above = listArea(frame);
+  const lists = listPages(job, takeoff, plan.left, above, options);
+  const lacks =
+    plan.lacks || lists.lacks || [job.name, job.site].some((said) => printable(said).lacks);
+  const pages = 1 + lists.pages.length;
+  const name = printable(job.name).text || layout.noName;
+  const block = (page: number, sheet: string, scaleName?: string) =>
+    titleBlock(
+      job,
+      frame.title,
+      { sheet, page, pages, lacks, ...(scaleName ? { scale: scaleName } : {}) },
+      options,
+    );
+  const lacking = lacks ? [lackingNote(frame, layout.lettersMissing)] : [];
+  return [
+    {
+      ...size,
+      title: `${name}: ${layout.layout}, ${layout.page(1, pages)}`,
+      parts: [...plan.parts, furniture([...block(1, layout.layout, scale.name), ...lacking])],
+    },
+    ...lists.pages.map(
+      (marks, i): SheetPage => ({
+        ...size,
+        title: `${name}: ${layout.lists}, ${layout.page(i + 2, pages)}`,
+        parts: [
+          furniture([...marks, ...outerFrame(frame), ...block(i + 2, layout.lists), ...lacking]),
+        ],
+      }),
+    ),
+  ];
+}
+
+/** Under the title block's frame, in the margin's first lines, where it is out of the way of all else. */
+function lackingNote({ title }: PlanFrame, said: string): Mark {
+  return text(said, title.x + title.width - 2.5, title.y + title.height - 1.8, {
+    height: TEXT_MM * 0.8,
+    anchor: 'end',
+  });
+}
+
+function listArea({ area }: PlanFrame): Rect {
+  return { ...area, height: area.height - TITLE_HEIGHT };
+}
+
+function outerFrame({ area, title }: PlanFrame): readonly Mark[] {
+  const right = area.x + area.width;
+  return [
+    line(area.x, area.y, right, area.y, 'frame'),
+    line(area.x, area.y, area.x, title.y, 'frame'),
+    line(right, area.y, right, title.y, 'frame'),
+  ];
+}
+
+const TURNS: readonly Turn[] = ['upright', 'sideways'];
+
+/** The plan with the paper turned so that its scale is the larger; upright when both are alike. */
+function bestPlan(job: Job, takeoff: Takeoff, options: SheetOptions): ScaledPlan {
+  const legend = legendRows(job, takeoff, options.words).length * ROW_MM;
+  const turns = options.turn ? [options.turn] : TURNS;
+  return turns
+    .map((turn) => fitPlan(job, takeoff, planFrame(options.paper, turn, legend), options))
+    .reduce((best, one) =>
+      (one.fits && !best.fits) || (one.fits === best.fits && one.scale.ratio < best.scale.ratio)
+        ? one
+        : best,
+    );
+}

@@ -1,0 +1,66 @@
+import type { Mark } from '../../drawing/marks.ts';
+import type { UnitStyle } from '../../job/job.ts';
+import { FOOT, METRE } from '../../units/grid.ts';
+import { formatLength } from '../../units/length.ts';
+import { filled, frame, line, text } from '../furniture.ts';
+import { gridPerMmAt, type Scale } from '../scales.ts';
+import { TEXT_MM } from './legend.ts';
+
+/** Two inches, mm: long enough that a print off by one percent shows with a tape. */
+const CHECK_MM = 50.8;
+export const BARS_HEIGHT = 27;
+
+/** Lengths of one division of the scale bar, in the unit's own steps. */
+const FEET = [1, 2, 5, 10, 20, 50, 100, 200].map((feet) => feet * FOOT);
+const METRES = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50].map((metres) => metres * METRE);
+const DIVISIONS = 4;
+const LONGEST_MM = 52;
+
+/** A bar that shrinks and grows with the drawing when it is copied, and one that tells whether the print is true. */
+export function bars(
+  x: number,
+  y: number,
+  scale: Scale,
+  units: UnitStyle,
+  words: { readonly checkBar: string },
+): readonly Mark[] {
+  return [...scaleBar(x, y, scale, units), ...checkBar(x, y + 18, words.checkBar)];
+}
+
+function scaleBar(x: number, upper: number, scale: Scale, units: UnitStyle): readonly Mark[] {
+  const steps = units === 'metric' ? METRES : FEET;
+  const perMm = gridPerMmAt(scale);
+  const step = steps.findLast((one) => (one * DIVISIONS) / perMm <= LONGEST_MM) ?? steps[0]!;
+  const division = step / perMm;
+  const top = upper + 5.5;
+  const marks: Mark[] = [];
+  for (let i = 0; i < DIVISIONS; i++) {
+    const box = { x: x + i * division, y: top, width: division, height: 2 };
+    marks.push(filled(box, 'paper'), frame(box));
+    if (i % 2 === 0) {
+      for (const y of [top + 0.6, top + 1.4])
+        marks.push(line(box.x, y, box.x + division, y, 'form'));
+    }
+  }
+  for (const i of [0, 1, 2, 4]) {
+    const said = i === 0 ? '0' : shortLength(i * step, units);
+    const anchor = i === 0 ? 'start' : 'middle';
+    marks.push(text(said, x + i * division, top - 1, { height: TEXT_MM, anchor }));
+  }
+  return marks;
+}
+
+function shortLength(length: number, units: UnitStyle): string {
+  if (units === 'metric')
+    return length < METRE ? formatLength(length, units) : `${length / METRE} m`;
+  return `${length / FOOT}'`;
+}
+
+function checkBar(x: number, y: number, words: string): readonly Mark[] {
+  return [
+    line(x, y, x + CHECK_MM, y, 'frame'),
+    line(x, y - 1.8, x, y + 1.8, 'frame'),
+    line(x + CHECK_MM, y - 1.8, x + CHECK_MM, y + 1.8, 'frame'),
+    text(words, x, y + 5.5, { height: TEXT_MM }),
+  ];
+}

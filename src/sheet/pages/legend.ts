@@ -1,0 +1,72 @@
+import type { Mark, Material } from '../../drawing/marks.ts';
+import { EDGE_STYLES } from '../../drawing/pour.ts';
+import type { Feature, Job } from '../../job/job.ts';
+import { EDGE_KINDS } from '../../takeoff/outline/pour.ts';
+import type { Takeoff } from '../../takeoff/result.ts';
+import { filled, frame, line, text } from '../furniture.ts';
+import { shortened } from '../lettering.ts';
+import type { Rect } from '../page.ts';
+import type { PageWords } from '../sheetOptions.ts';
+import type { LayoutWords } from '../words/layout.ts';
+
+export const ROW_MM = 4.7;
+export const TEXT_MM = 2.5;
+const SAMPLE_MM = 15;
+
+type Ground = keyof LayoutWords['materials'];
+const GROUND: readonly (readonly [Ground & Material, readonly Feature['kind'][]])[] = [
+  ['fresh-concrete', ['pad']],
+  ['old-concrete', ['existing-slab']],
+  ['building', ['building-line']],
+  ['patch', ['patch']],
+  ['no-stake', ['no-stake-zone']],
+];
+
+type Row = (x: number, y: number, width: number) => readonly Mark[];
+
+/** A row for each kind of edge and ground that is on the plan. */
+export function legendRows(
+  job: Job,
+  { pour, joints }: Takeoff,
+  { sheet: { layout }, drawing }: PageWords,
+): readonly Row[] {
+  const said = (words: string, x: number, y: number, width: number) =>
+    text(shortened(words, TEXT_MM, width), x, y, { height: TEXT_MM });
+  const heading =
+    (words: string): Row =>
+    (x, y) => [text(words, x, y, { height: TEXT_MM, style: 'label' })];
+  const kinds = EDGE_KINDS.filter((kind) => pour && pour.lengthByKind[kind] > 0);
+  const edges = kinds.map(
+    (kind): Row =>
+      (x, y, width) => [
+        line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, EDGE_STYLES[kind]),
+        text(drawing.letters[kind], x + SAMPLE_MM + 2, y, { height: TEXT_MM, style: 'label' }),
+        said(layout.edgeKinds[kind], x + SAMPLE_MM + 9, y, width - SAMPLE_MM - 9),
+      ],
+  );
+  const strip: readonly Row[] =
+    joints && joints.isolation.length > 0
+      ? [
+          (x, y, width) => [
+            line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, 'strip'),
+            said(layout.strip, x + SAMPLE_MM + 9, y, width - SAMPLE_MM - 9),
+          ],
+        ]
+      : [];
+  const drawn = new Set(job.features.map(({ kind }) => kind));
+  const grounds = GROUND.filter(([, of]) => of.some((kind) => drawn.has(kind))).map(
+    ([material]): Row =>
+      (x, y, width) => {
+        const box: Rect = { x, y: y - 2.9, width: SAMPLE_MM, height: 3.5 };
+        return [
+          filled(box, material),
+          frame(box),
+          said(layout.materials[material], x + SAMPLE_MM + 9, y, width - SAMPLE_MM - 9),
+        ];
+      },
+  );
+  return [
+    ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip] : []),
+    ...(grounds.length > 0 ? [heading(layout.ground), ...grounds] : []),
+  ];
+}

@@ -1,0 +1,49 @@
+import type { LineStyle } from '../../drawing/marks.ts';
+import type { Stroke } from './pen.ts';
+
+export const INK = '#1b1d1e';
+const GREY = '#55595c';
+export const PAPER = '#ffffff';
+
+const CONTINUOUS: readonly number[] = [];
+const DASHED: readonly number[] = [2.8, 1.1];
+const LONG_DASHED: readonly number[] = [6, 1.2];
+const DOTTED: readonly number[] = [0.8, 0.8];
+const CHAIN: readonly number[] = [7, 1.1, 0.8, 1.1];
+const DOUBLE_CHAIN: readonly number[] = [7, 1.1, 0.8, 1.1, 0.8, 1.1];
+
+function ink(width: number, dash: readonly number[]): Stroke {
+  return { width, dash, colour: INK };
+}
+
+/**
+ * Lines on paper (ISO 128: wide and narrow, two to one and more). Edges are told apart by dash and width alone, so that
+ * a photocopy says the same.
+ */
+export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
+  outline: ink(0.5, CONTINUOUS),
+  'outline-free': ink(0.7, CONTINUOUS),
+  'outline-existing': ink(0.6, DASHED),
+  'outline-wall': ink(0.7, CHAIN),
+  'outline-wall-formed': ink(0.7, DOUBLE_CHAIN),
+  'outline-steps': ink(0.6, LONG_DASHED),
+  'outline-block-out': ink(0.35, CONTINUOUS),
+  'outline-patch': ink(0.35, DOTTED),
+  dimension: ink(0.22, CONTINUOUS),
+  extension: ink(0.18, CONTINUOUS),
+  hidden: ink(0.3, [1.8, 0.9]),
+  centre: ink(0.18, [6, 1, 1, 1]),
+  mesh: ink(0.3, CONTINUOUS),
+  lap: ink(0.18, CONTINUOUS),
+  strip: { width: 0.9, dash: [0.5, 0.9], colour: GREY },
+  form: ink(0.8, CONTINUOUS),
+  stake: ink(0.35, CONTINUOUS),
+  'stake-blocked': ink(0.5, CONTINUOUS),
+  fault: ink(0.7, CONTINUOUS),
+  guide: ink(0.18, DASHED),
+  frame: ink(0.6, CONTINUOUS),
+  hairline: ink(0.18, CONTINUOUS),
+};
+
+/** Symbols are drawn with this. */
+export const SYMBOL_STROKE: Stroke = ink(0.35, CONTINUOUS);

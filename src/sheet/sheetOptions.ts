@@ -1,0 +1,21 @@
+import type { DrawingWords } from '../drawing/words/en.ts';
+import type { PaperName, Turn } from './papers.ts';
+import type { Words } from './words/words.ts';
+
+/** The dictionaries that the pages are written from. */
+export interface PageWords {
+  readonly sheet: Words;
+  readonly drawing: DrawingWords;
+}
+
+export interface SheetOptions {
+  readonly paper: PaperName;
+  /** Which way the paper is turned; the one with the larger scale when not said. */
+  readonly turn?: Turn;
+  /** The name of one of the scales of the job's units; the largest that fits when not said. */
+  readonly scale?: string;
+  readonly words: PageWords;
+  /** Written in the title block as they are: the sheet knows no clock. */
+  readonly revision?: string;
+  readonly date?: string;
+}
