@@ -96,6 +96,8 @@ test.describe('with a finger', () => {
     const before = await area.textContent();
     const job = demoJob();
     const from = await spotOf(page, job, cornerOf(job, FREE_CORNER));
+    // A finger moves only what was picked before: a swipe over the site looks aside.
+    await page.touchscreen.tap(from.x, from.y);
     const browser = await page.context().newCDPSession(page);
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x: number, y: number) =>
       browser.send('Input.dispatchTouchEvent', {
