@@ -1,0 +1,58 @@
+import { defaultPractices } from '../../src/job/defaults.ts';
+import type { Job, Practices } from '../../src/job/job.ts';
+import { blankJob, rectangleJob } from '../../src/job/start.ts';
+import type { Takeoff } from '../../src/takeoff/result.ts';
+import { takeoff } from '../../src/takeoff/takeoff.ts';
+import { tickets } from '../../src/takeoff/tickets.ts';
+import { CUBIC_FOOT, FOOT, INCH } from '../../src/units/grid.ts';
+
+/** Practices as a published example has them. */
+export function practicesWith(change: Partial<Practices>): Practices {
+  return { ...defaultPractices(), ...change };
+}
+
+/** A rectangular slab. Feet and inches may be fractions. */
+export function slab(feetLong: number, feetWide: number, inchesThick: number): Job {
+  const made = rectangleJob(Math.round(feetLong * FOOT), Math.round(feetWide * FOOT));
+  if (!made.ok) throw new Error(made.problems.map(({ code }) => code).join());
+  return withThickness(made.value, inchesThick);
+}
+
+export function withThickness(job: Job, inches: number): Job {
+  return { ...job, practices: { ...job.practices, thickness: Math.round(inches * INCH) } };
+}
+
+/** One pad through places in feet. */
+export function padThrough(places: readonly (readonly [number, number])[]): Job {
+  const corners = places.map(([x, y], i) => ({
+    id: `c${i + 1}`,
+    x: Math.round(x * FOOT),
+    y: Math.round(y * FOOT),
+    rise: 0,
+  }));
+  return {
+    ...blankJob(),
+    features: [
+      { id: 'p', name: '', kind: 'pad', shape: { form: 'outline', closed: true, corners } },
+    ],
+    nextId: 100,
+  };
+}
+
+/** Net volume in cubic feet, as the takeoff has it. */
+export function netCubicFeet(job: Job): number {
+  return whole(takeoff(job)).net / CUBIC_FOOT;
+}
+
+function whole({ volume }: Takeoff): NonNullable<Takeoff['volume']> {
+  if (!volume) throw new Error('no volume');
+  return volume;
+}
+
+/** The value of one figure on the tickets. */
+export function figure(job: Job, key: string) {
+  const all = tickets(job, takeoff(job)).flatMap(({ figures }) => figures);
+  const found = all.find((one) => one.key === key);
+  if (!found) throw new Error(`no figure ${key}`);
+  return found.value;
+}
