@@ -52,7 +52,9 @@ export function weld(chains: readonly Chain[], tolerance: Grid): Welded {
   const settled: Chain[] = [];
   for (let k = 0; k < count; k++)
     settled.push(settle(settled, chains[k]!, meets, count, tolerance, moves));
-  const welded = settled.map((_, k) => takeIn(settled, k, meets, tolerance, moves));
+  const welded = settled.map((chain, k) =>
+    takeIn(settled, k, chain === chains[k] ? undefined : k, meets, tolerance, moves),
+  );
   return { chains: welded, meets, moves };
 }
 
@@ -142,10 +144,14 @@ interface Insertion {
   readonly point: Point;
 }
 
-/** A chain with every corner of the others that lies on one of its edges taken in. */
+/**
+ * A chain with every corner of the others that lies on one of its edges taken in.
+ * @param own Its own number when its corners have moved: they may have come to lie on its own edges.
+ */
 function takeIn(
   chains: readonly Chain[],
   k: number,
+  own: number | undefined,
   meets: Uint8Array,
   tolerance: Grid,
   moves: Move[],
@@ -153,11 +159,12 @@ function takeIn(
   const chain = chains[k]!;
   const insertions: Insertion[] = [];
   for (let j = 0; j < chains.length; j++) {
-    if (!meets[j * chains.length + k]) continue;
+    if (j !== own && !meets[j * chains.length + k]) continue;
+    const reach = j === own ? 1 : tolerance;
     for (const point of chains[j]!.points) {
       const spot = { minX: point.x, minY: point.y, maxX: point.x, maxY: point.y };
-      if (!boxesMeet(chain.box, spot, tolerance)) continue;
-      visitEdgesNear(chain, spot, tolerance, (edge) => {
+      if (!boxesMeet(chain.box, spot, reach)) continue;
+      visitEdgesNear(chain, spot, reach, (edge) => {
         const a = edgeStart(chain, edge);
         const b = edgeEnd(chain, edge);
         if (samePoint(a, point) || samePoint(b, point)) return;
@@ -166,7 +173,7 @@ function takeIn(
         const dx = a.x + t * (b.x - a.x) - point.x;
         const dy = a.y + t * (b.y - a.y) - point.y;
         const square = dx * dx + dy * dy;
-        if (square > tolerance * tolerance) return;
+        if (square > reach * reach) return;
         insertions.push({ edge, share: t, point });
         if (square > 1) moves.push({ chain: k, onto: j, at: point, distance: Math.sqrt(square) });
       });
