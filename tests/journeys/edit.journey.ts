@@ -205,7 +205,7 @@ test('an outline that crosses itself says so and withholds the figures', async (
   await cell.fill(`20'`);
   await cell.press('Enter');
   await showPanel(page, 'ticket');
-  await expect(page.getByText(words.app.ticket.inTheWay)).toBeVisible();
+  await expect(page.getByRole('heading', { name: words.app.ticket.inTheWay })).toBeVisible();
   await expect(page.getByText(/cross/i).first()).toBeVisible();
   await expect(figure(page, 'net-area')).toHaveCount(0);
   await undo(page).click();

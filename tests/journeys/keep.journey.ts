@@ -53,11 +53,13 @@ async function exported(page: Page): Promise<string> {
 
 test('a reload comes back to the same job, change, station and panel', async ({ page }) => {
   await openSample(page);
-  await startRectangle(page, 'Shed pad', '12', '10-6');
+  await startRectangle(page, 'Shed pad', `12'`, `10'-6"`);
   await expect(figure(page, 'net-area')).toHaveText(/^126/);
   await go(page, 'mix');
   await showPanel(page, 'practices');
   await saved(page);
+  // A look elsewhere is kept a moment later than a change of the job is.
+  await page.waitForTimeout(1000);
   await page.reload();
   await expect(page.getByRole('button', { name: /^Shed pad/ })).toBeVisible();
   await expect(page.getByRole('tab', { name: words.app.panels.practices })).toHaveAttribute(
@@ -74,8 +76,8 @@ test('a reload comes back to the same job, change, station and panel', async ({ 
 
 test('several jobs are kept in a list, each with its own figures', async ({ page }) => {
   await openSample(page);
-  await startRectangle(page, 'First pad', '10', '10');
-  await startRectangle(page, 'Second pad', '20', '10');
+  await startRectangle(page, 'First pad', `10'`, `10'`);
+  await startRectangle(page, 'Second pad', `20'`, `10'`);
   await expect(figure(page, 'net-area')).toHaveText(/^200/);
   await rename(page, 'Second pad', 'Carport pad');
   const jobs = await openJobs(page);
@@ -89,7 +91,7 @@ test('a job file that was exported comes back the same', async ({ page }) => {
   const area = await figure(page, 'net-area').textContent();
   const text = await exported(page);
   expect(JSON.parse(text)).toMatchObject({ version: expect.any(Number) });
-  await startRectangle(page, 'Something else', '5', '5');
+  await startRectangle(page, 'Something else', `5'`, `5'`);
   await expect(figure(page, 'net-area')).toHaveText(/^25/);
   await chooseFile(page, 'sample.json', text);
   await expect(figure(page, 'net-area')).toHaveText(area ?? '');
@@ -137,7 +139,7 @@ test('after the first visit it opens with the server gone, and still figures', a
     await new Promise((resolve) => server.once('exit', resolve));
     await page.reload();
     await expect(figure(page, 'net-area')).toHaveText(/\d/);
-    await startRectangle(page, 'No signal here', '12', '12');
+    await startRectangle(page, 'No signal here', `12'`, `12'`);
     await expect(figure(page, 'net-area')).toHaveText(/^144/);
     await go(page, 'sheet');
     const download = page.waitForEvent('download');
