@@ -1,7 +1,7 @@
 /** Finds a Chromium-like browser for the browser tests, or says what is missing. */
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { mkdir, readFile } from 'node:fs/promises';
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { delimiter, join } from 'node:path';
 import { program, ROOT } from './ensure.mjs';
 
@@ -73,14 +73,30 @@ async function packagedBrowser() {
   try {
     const { default: chromium } = await import('@sparticuz/chromium');
     const path = await chromium.executablePath();
-    const { LD_LIBRARY_PATH, FONTCONFIG_PATH } = process.env;
-    return { path, env: { LD_LIBRARY_PATH, FONTCONFIG_PATH } };
+    const { LD_LIBRARY_PATH } = process.env;
+    return { path, env: { LD_LIBRARY_PATH, FONTCONFIG_PATH: await fontsIn(folder) } };
   } finally {
     for (const name of ['AWS_EXECUTION_ENV', 'TMPDIR', 'LD_LIBRARY_PATH', 'FONTCONFIG_PATH']) {
       if (before[name] === undefined) delete process.env[name];
       else process.env[name] = before[name];
     }
   }
+}
+
+/**
+ * A font configuration that knows where the package's fonts were unpacked; the package's own names folders of the
+ * place it was made for, and with no font at all a page shows no text, its own web fonts included.
+ */
+async function fontsIn(folder) {
+  const place = join(folder, 'fontconfig');
+  await mkdir(place, { recursive: true });
+  const dirs = [join(folder, 'fonts'), '/usr/share/fonts'];
+  const lines = dirs.map((dir) => `  <dir>${dir}</dir>`).join('\n');
+  await writeFile(
+    join(place, 'fonts.conf'),
+    `<?xml version="1.0"?>\n<!DOCTYPE fontconfig SYSTEM "fonts.dtd">\n<fontconfig>\n${lines}\n  <cachedir>${join(place, 'cache')}</cachedir>\n</fontconfig>\n`,
+  );
+  return place;
 }
 
 function systemBrowser() {
