@@ -4,13 +4,13 @@ import type { Feature } from '../../job/job.ts';
 import type { Neighbour } from '../bearings.ts';
 import { type Hit, hit, MOUSE_REACH_PX, TOUCH_REACH_PX } from '../hit.ts';
 import type { Snap } from '../snap.ts';
-import { panBy, type Spot, stepAt, type View } from '../view.ts';
+import { panBy, type Spot, type View } from '../view.ts';
 import { aim } from './aim.ts';
 import { type Machine, NOTHING } from './machine.ts';
+import { byKey } from './pickKeys.ts';
 import {
   beyondSlop,
   type Effect,
-  type Key,
   type Pointer,
   type Scene,
   type Selection,
@@ -46,11 +46,6 @@ interface Drag {
 }
 
 const IDLE: PickState = { at: 'idle' };
-/** How far an arrow key looks aside, CSS pixels. */
-const LOOK_PX = 60;
-/** Shift makes a key go this many times as far. */
-const FAR = 10;
-
 /**
  * The hand without a pencil. A tap selects. A drag moves a corner, or the selected feature; anywhere else it moves the
  * view. With a finger only the selected feature's corners move, so that a swipe over the site changes nothing. Holding
@@ -260,49 +255,4 @@ function hold(
       { do: 'select', selection: { feature } },
     ],
   };
-}
-
-function byKey(
-  { key, far }: { readonly key: Key; readonly far: boolean },
-  scene: Scene,
-): readonly Effect[] {
-  const { selection } = scene;
-  switch (key) {
-    case 'Enter':
-      return selection?.corner ? [{ do: 'ask-length' }] : [];
-    case 'Delete':
-    case 'Backspace':
-      return selection ? [{ do: 'commit', command: removal(selection) }] : [];
-    case 'ArrowLeft':
-      return along(-1, 0, far, scene);
-    case 'ArrowRight':
-      return along(1, 0, far, scene);
-    case 'ArrowUp':
-      return along(0, 1, far, scene);
-    case 'ArrowDown':
-      return along(0, -1, far, scene);
-  }
-}
-
-function removal({ feature, corner }: Selection): Command {
-  return corner ? { do: 'remove-corner', feature, corner } : { do: 'remove-feature', feature };
-}
-
-function along(across: number, up: number, far: boolean, scene: Scene): readonly Effect[] {
-  const { selection, view, job } = scene;
-  const times = far ? FAR : 1;
-  if (!selection) {
-    const px = (LOOK_PX * times) / (far ? 2 : 1);
-    return [{ do: 'look', view: panBy(view, -across * px, up * px) }];
-  }
-  const step = stepAt(view, job.units) * times;
-  const by = { x: Math.round(across * step), y: Math.round(up * step) };
-  const { feature, corner } = selection;
-  if (!corner) return [{ do: 'commit', command: { do: 'move-feature', feature, by } }];
-  const shape = job.features.find(({ id }) => id === feature)?.shape;
-  const here =
-    shape?.form === 'outline' ? shape.corners.find(({ id }) => id === corner) : undefined;
-  if (!here) return [];
-  const to = { x: here.x + by.x, y: here.y + by.y };
-  return [{ do: 'commit', command: { do: 'move-corner', feature, corner, to } }];
 }
