@@ -7,6 +7,7 @@ import { FOOT, type Grid, METRE } from '../../units/grid.ts';
 import { formatLength, parseLength } from '../../units/length.ts';
 import type { Problem } from '../../units/result.ts';
 import { useWords } from '../SessionContext.ts';
+import { SizeField } from './SizeField.tsx';
 
 type Kind = 'rectangle' | 'ell' | 'blank' | 'sample';
 type Size = 'length' | 'width' | 'notchLength' | 'notchWidth';
@@ -54,7 +55,7 @@ export function StartForm({ units, onStart }: StartFormProps) {
     if (wrong.length > 0) return;
     const lengths = read.flatMap(({ result }) => (result.ok ? [result.value] : []));
     const made = make(kind, lengths);
-    if (!made.ok) return setProblems({ all: made.problems });
+    if (!made.ok) return setProblems(bySize(made.problems));
     onStart({ ...made.value, name: name.trim() || jobs.newName, units });
   }
 
@@ -80,21 +81,17 @@ export function StartForm({ units, onStart }: StartFormProps) {
           <input value={name} onChange={(event) => setName(event.currentTarget.value)} />
         </label>
       )}
-      {SIZES[kind].map((size) => (
-        <label key={size} className="field">
-          {jobs[size]}
-          <input
-            value={sizes[size]}
-            aria-invalid={problems[size] !== undefined}
-            onChange={(event) => setSizes({ ...sizes, [size]: event.currentTarget.value })}
+      <div className="start-sizes">
+        {SIZES[kind].map((size) => (
+          <SizeField
+            key={size}
+            label={jobs[size]}
+            text={sizes[size]}
+            problems={problems[size] ?? []}
+            onText={(text) => setSizes({ ...sizes, [size]: text })}
           />
-          {problems[size]?.map((problem) => (
-            <span key={problem.code} className="field-error" role="alert">
-              {sayProblem(words.sheet, problem)}
-            </span>
-          ))}
-        </label>
-      ))}
+        ))}
+      </div>
       {problems.all?.map((problem) => (
         <p key={problem.code} className="field-error" role="alert">
           {sayProblem(words.sheet, problem)}
@@ -114,4 +111,14 @@ export function StartForm({ units, onStart }: StartFormProps) {
     if (of === 'ell') return lShapeJob(length, width, notchLength, notchWidth);
     return { ok: true as const, value: blankJob() };
   }
+}
+
+/** A size's problem beside its field; any other under the form. */
+function bySize(problems: readonly Problem[]): Partial<Record<Size | 'all', readonly Problem[]>> {
+  const sorted: Partial<Record<Size | 'all', Problem[]>> = {};
+  for (const problem of problems) {
+    const size = SIZES.ell.find((one) => one === problem.where) ?? 'all';
+    sorted[size] = [...(sorted[size] ?? []), problem];
+  }
+  return sorted;
 }

@@ -28,7 +28,12 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
     <>
       <main className="site">
         <Guard of={guardOf} onExport={desk.exportOpen}>
-          <section className="sheet-view" aria-label={words.app.sheet.title}>
+          <section
+            className="sheet-view"
+            aria-label={words.app.sheet.title}
+            // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region is reached by keyboard
+            tabIndex={0}
+          >
             {laid === null ? <p role="status">{words.app.sheet.wait}</p> : null}
             {laid && 'failed' in laid ? (
               <p className="note" data-weight="stop" role="alert">
