@@ -117,7 +117,7 @@ export function mixFigures(practices: Practices, mix: MixResult): readonly Figur
 
 function batchFigures(practices: Practices, mix: MixResult, batching: Batching): readonly Figure[] {
   const { mixes, batchVolume } = practices.mix;
-  const size: WorkingInput = { key: 'batch-size', value: bagVolume(batchVolume), from: 'practice' };
+  const size: WorkingInput = { key: 'batch-size', value: bagYield(batchVolume), from: 'practice' };
   return [
     {
       key: 'batches',

@@ -1,0 +1,214 @@
+import { describe, expect, test } from 'vitest';
+import type { Job, Practices } from '../../../src/job/job.ts';
+import { stakePlaces, stakePlacesRound } from '../../../src/takeoff/stakes/rules.ts';
+import { takeoff } from '../../../src/takeoff/takeoff.ts';
+import { FOOT, INCH, POUND_KG } from '../../../src/units/grid.ts';
+import { blockOut, jobOf, shape, wall } from '../outline/site.ts';
+
+const square = shape('pad', 'pad', [
+  [0, 0],
+  [12, 0],
+  [12, 10],
+  [0, 10],
+]);
+
+function staked(job: Job, practices: Partial<Practices> = {}) {
+  return takeoff({ ...job, practices: { ...job.practices, ...practices } });
+}
+
+describe('places along a run', () => {
+  test.each([
+    // length, spacing, from end (ft): count, from end, gap
+    [12, 3, 1, 5, 1, 2.5],
+    [8, 3, 1, 3, 1, 3],
+    [3, 3, 1, 2, 0.75, 1.5],
+    [2, 3, 1, 2, 0.5, 1],
+    [1, 3, 1, 1, 0.5, 0],
+    [9, 3, 0, 4, 0, 3],
+  ])('%f ft at %f ft, %f from the ends: %i', (long, spacing, end, count, fromEnd, gap) => {
+    expect(stakePlaces(long * FOOT, spacing * FOOT, end * FOOT, 0)).toEqual({
+      count,
+      fromEnd: fromEnd * FOOT,
+      gap: gap * FOOT,
+    });
+  });
+
+  test('no gap is wider than the spacing, no end farther than asked for, at any length', () => {
+    for (let length = 1; length < 40 * FOOT; length += 1_237) {
+      const { count, fromEnd, gap } = stakePlaces(length, 3 * FOOT, FOOT, 0);
+      expect(gap).toBeLessThanOrEqual(3 * FOOT);
+      expect(fromEnd).toBeLessThanOrEqual(FOOT);
+      expect(2 * fromEnd + (count - 1) * gap).toBeCloseTo(length, 6);
+      // One fewer would be too few: a gap would be wider, unless two is the least.
+      if (count > 2) expect((length - 2 * fromEnd) / (count - 2)).toBeGreaterThan(3 * FOOT);
+    }
+  });
+
+  test('a whole circle has as many as gaps, three at least', () => {
+    expect(stakePlacesRound(31.4 * FOOT, 1.5 * FOOT, 0).count).toBe(21);
+    expect(stakePlacesRound(FOOT, 1.5 * FOOT, 0).count).toBe(3);
+  });
+});
+
+describe('stakes', () => {
+  test('stand outside the form: board and half a stake from the face', () => {
+    const { stakes } = staked(jobOf([square])).stakes!;
+    const first = stakes[0]!;
+    expect(first.at).toEqual({ x: FOOT, y: -2.25 * INCH });
+    expect(first).toMatchObject({ run: 'R1', along: FOOT });
+    const thin = staked(jobOf([square]), { formBoard: '1x4' }).stakes!.stakes[0]!;
+    expect(thin.at.y).toBe(-1.5 * INCH);
+  });
+
+  test('are closer on a curve', () => {
+    const rounded = jobOf([
+      shape('pad', 'pad', [
+        [0, 0],
+        [12, 0],
+        [12, 10],
+        [0, 10, 5],
+      ]),
+    ]);
+    const result = staked(rounded);
+    // 15.71 ft, less 2 ft, at 18 in: 10 gaps.
+    expect(result.stakes!.byRun[3]!.count).toBe(11);
+    expect(result.notes.map(({ code }) => code)).toContain('stakes-on-curves');
+    // A closer spacing of the user's own holds on curves too.
+    expect(staked(rounded, { stakeSpacing: FOOT }).stakes!.byRun[3]!.count).toBe(15);
+  });
+
+  test('in a no-stake zone are counted apart, and the zone is named', () => {
+    const zone = shape('no-stake-zone', 'pipe', [
+      [5, -3],
+      [7, -3],
+      [7, 13],
+      [5, 13],
+    ]);
+    const { stakes, notes } = staked(jobOf([square, zone]));
+    // The middle stakes of both 12 ft runs, at 6 ft.
+    expect(stakes!.blocked.map(({ run, along }) => [run, along / FOOT])).toEqual([
+      ['R1', 6],
+      ['R3', 6],
+    ]);
+    expect(stakes!.stakes).toHaveLength(16);
+    const caution = notes.find(({ code }) => code === 'stakes-blocked')!;
+    expect(caution.features).toEqual(['pipe']);
+    expect(caution.at).toHaveLength(2);
+  });
+
+  test('that would stand in a slab, a building, steps or a block-out are blocked too', () => {
+    const across = (id: string) =>
+      [
+        [11.99, 4],
+        [14, 4],
+        [14, 6],
+        [11.99, 6],
+      ].map(([x, y]) => [x! + (id === 'x' ? 1 : 0), y!] as const);
+    for (const feature of [
+      shape(
+        'steps',
+        's',
+        across('s').map(([x, y]) => [x + 0.15, y] as const),
+      ),
+      shape(
+        'existing-slab',
+        'e',
+        across('e').map(([x, y]) => [x + 0.15, y] as const),
+      ),
+      wall(
+        'w',
+        across('w').map(([x, y]) => [x + 0.15, y] as const),
+      ),
+      blockOut(
+        'b',
+        across('b').map(([x, y]) => [x + 0.15, y] as const),
+      ),
+    ]) {
+      // R2 has stakes at 1, 3 2/3, 6 1/3 and 9 ft; one at 5 ft with five of them.
+      const { stakes } = staked(jobOf([square, feature]), { stakeSpacing: 2 * FOOT });
+      expect(
+        stakes!.blocked.map(({ run }) => run),
+        feature.kind,
+      ).toEqual(['R2']);
+    }
+  });
+
+  //   +----+  +----+    a slot 2 in wide: its stakes would stand in the other leg
+  //   |    |__|    |
+  test('that would stand in the pour across a slot are blocked', () => {
+    const slot = jobOf([
+      shape('pad', 'pad', [
+        [0, 0],
+        [10, 0],
+        [10, 8],
+        [5 + 1 / 6, 8],
+        [5 + 1 / 6, 2],
+        [5, 2],
+        [5, 8],
+        [0, 8],
+      ]),
+    ]);
+    const { stakes } = staked(slot);
+    const inSlot = stakes!.byRun.filter(({ blocked }) => blocked > 0).map(({ run }) => run);
+    expect(inSlot).toEqual(['R4', 'R6']);
+  });
+
+  test('along a wall that is formed have no room at all', () => {
+    const skirting = wall(
+      'skirting',
+      [
+        [0, 10],
+        [12, 10],
+      ],
+      { closed: false, pourAgainst: false },
+    );
+    const { stakes } = staked(jobOf([square, skirting]));
+    expect(stakes!.blocked.map(({ run }) => run)).toEqual(['R3', 'R3', 'R3', 'R3', 'R3']);
+  });
+
+  test('nails go by stakes that can be driven and by corners', () => {
+    const { nails, nailWeight, stakes } = staked(jobOf([square]), {
+      nailsPerStake: 3,
+      nailsPerCorner: 4,
+      nailsPerPound: 50,
+    }).stakes!;
+    expect(stakes).toHaveLength(18);
+    expect(nails).toBe(18 * 3 + 4 * 4);
+    expect(nailWeight).toBeCloseTo(1.4 * POUND_KG, 12);
+  });
+
+  test('turned, the job has as many', () => {
+    for (const degrees of [7, 33.3, 45, 61, 90]) {
+      const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+      const turned = shape(
+        'pad',
+        'pad',
+        [
+          [0, 0],
+          [28, 0],
+          [28, 11],
+          [0, 11],
+        ].map(([x, y]) => [x! * cos - y! * sin, x! * sin + y! * cos] as const),
+      );
+      // 28 − 2 and 11 − 2 ft are whole numbers of gaps: the hardest case.
+      const { byRun } = staked(jobOf([turned]), { stakeSpacing: 1 * FOOT }).stakes!;
+      expect(
+        byRun.map(({ count }) => count),
+        `${degrees}`,
+      ).toEqual([27, 10, 27, 10]);
+    }
+  });
+
+  test.each([
+    [{ stakeSpacing: 0 }, 'stake-spacing-zero'],
+    [{ stakeSpacing: Number.NaN }, 'stake-spacing-zero'],
+    [{ stakeFromEnd: -1 }, 'stake-spacing-zero'],
+    [{ nailsPerPound: 0 }, 'nails-per-pound-zero'],
+    [{ stakeSpacing: 10 }, 'stakes-too-many'],
+  ] as const)('%o: withheld, with the reason', (practices, code) => {
+    const result = staked(jobOf([square]), practices);
+    expect(result.stakes).toBeUndefined();
+    expect(result.forms).toBeDefined();
+    expect(result.notes.find((note) => note.code === code)?.weight).toBe('stop');
+  });
+});
