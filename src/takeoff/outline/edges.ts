@@ -11,8 +11,8 @@ import type { Stretch } from './stretches.ts';
 /** Rounding bends a straight line by no more than this where a corner was taken into it. */
 const STRAIGHT: Grid = 2;
 
-/** Member, edge of its shape, and distance along it. */
-export type Place = readonly [member: number, edge: number, along: number];
+/** Member, and corner of its shape. */
+export type Place = readonly [member: number, corner: number];
 
 /** Edges of one ring, and the place of each in the order of the sketch. */
 export interface Joined {
@@ -62,7 +62,7 @@ export function joinStretches(layout: Layout, stretches: readonly Stretch[]): Jo
   const sides = isCircle ? halves(group) : groups;
   const edges = sides.map((side) => {
     const arc = curved[side[0]!] ? arcOf(layout, stretches[side[0]!]!) : undefined;
-    return edgeOf(stretches, side, arc);
+    return edgeOf(stretches, side, arc, isCircle === true);
   });
   return inDrawnOrder(layout, stretches, sides, edges);
 }
@@ -116,6 +116,7 @@ function edgeOf(
   stretches: readonly Stretch[],
   group: readonly number[],
   circle: ArcOf | undefined,
+  isHalf: boolean,
 ): PourEdge {
   const { from, kind, feature, patch } = stretches[group[0]!]!;
   const { to } = stretches[group[group.length - 1]!]!;
@@ -126,7 +127,9 @@ function edgeOf(
     return { from, to, kind, feature, patch, length };
   }
   const { cx, cy, radius } = circle;
-  const sweep = group.reduce((sum, i) => sum + angleAt(cx, cy, stretches[i]!), 0);
+  const seen = group.reduce((sum, i) => sum + angleAt(cx, cy, stretches[i]!), 0);
+  // Rounding puts the ends of half a circle a trifle off its diameter.
+  const sweep = isHalf ? Math.sign(seen) * Math.PI : seen;
   const length = Math.round(radius * Math.abs(sweep));
   return { from, to, arc: { cx, cy, radius, sweep }, kind, feature, patch, length };
 }
@@ -140,26 +143,26 @@ function angleAt(cx: number, cy: number, { from, to }: Stretch): number {
   return Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
 }
 
-/** Turns the ring so that it starts where its earliest drawn source does. */
+/** Turns the ring so that it starts at its earliest drawn corner; a ring of round block-outs alone stays as it is. */
 function inDrawnOrder(
   { members }: Layout,
   stretches: readonly Stretch[],
   groups: readonly (readonly number[])[],
   edges: readonly PourEdge[],
 ): Joined {
+  const starts = new Map(edges.map(({ from }, g) => [placeNumber(from), g]));
+  const sources = new Set(stretches.map(({ member }) => member));
   let start = 0;
-  let place: Place = [Number.POSITIVE_INFINITY, 0, 0];
-  for (let g = 0; g < groups.length; g++) {
-    const { member, edge, from } = stretches[groups[g]![0]!]!;
-    if (member > place[0] || (member === place[0] && edge > place[1])) continue;
-    const { chain } = members[member]!;
-    const corner = chain.points[chain.tags.indexOf(edge)] ?? from;
-    const dx = from.x - corner.x;
-    const dy = from.y - corner.y;
-    const here: Place = [member, edge, Math.sqrt(dx * dx + dy * dy)];
-    if (!isBefore(here, place)) continue;
-    place = here;
-    start = g;
+  let place: Place = [Math.min(...sources), 0];
+  for (let member = 0; member < members.length; member++) {
+    if (!sources.has(member)) continue;
+    const { feature } = members[member]!;
+    const corners = feature.shape.form === 'round' ? [] : feature.shape.corners;
+    const corner = corners.findIndex((one) => starts.has(placeNumber(one)));
+    if (corner < 0) continue;
+    start = starts.get(placeNumber(corners[corner]!))!;
+    place = [member, corner];
+    break;
   }
   const edgeOfStretch: number[] = new Array(stretches.length);
   groups.forEach((group, g) => {
@@ -172,10 +175,14 @@ function inDrawnOrder(
   };
 }
 
+/** One number for each place: no two places of a job are farther apart than the extent limit, which is under 2^26. */
+function placeNumber({ x, y }: Point): number {
+  return x * 2 ** 26 + y;
+}
+
 /** Whether one place on the sketch comes before another. */
 export function isBefore(a: Place, b: Place): boolean {
-  for (let i = 0; i < 3; i++) if (a[i] !== b[i]) return a[i]! < b[i]!;
-  return false;
+  return a[0] === b[0] ? a[1] < b[1] : a[0] < b[0];
 }
 
 /**
