@@ -3,9 +3,14 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { apply } from '../src/job/commands.ts';
+import { demoJob } from '../src/job/demo.ts';
 import { begin, push, redo, undo } from '../src/job/history.ts';
 import type { Job } from '../src/job/job.ts';
+import { parseJob } from '../src/job/parse.ts';
+import { serializeJob } from '../src/job/serialize.ts';
 import { lShapeJob } from '../src/job/start.ts';
+import { takeoff } from '../src/takeoff/takeoff.ts';
+import { tickets } from '../src/takeoff/tickets.ts';
 import { FOOT, INCH, METRE, MILLIMETRE, SIXTEENTH, SIXTY_FOURTH } from '../src/units/grid.ts';
 import { readSource } from './house/source.ts';
 
@@ -77,6 +82,74 @@ describe('commands and undo', () => {
   test('what can’t be done changes nothing and says why with a code, not with a sentence', () => {
     const refused = apply(anyJob(), { do: 'remove-feature', feature: 'no-such-feature' });
     expect(refused.ok ? 'done' : refused.problems.code).toMatch(/^[a-z0-9]+(-[a-z0-9]+)+$/);
+  });
+});
+
+describe('figures', () => {
+  const job = demoJob();
+  const counted = takeoff(job);
+
+  test('a takeoff is plain data: it crosses to a worker and back unchanged', () => {
+    expect(counted.pour).toBeDefined();
+    expect(structuredClone(counted)).toEqual(counted);
+  });
+
+  test('the same job gives the same takeoff', () => {
+    expect(JSON.stringify(takeoff(demoJob()))).toBe(JSON.stringify(counted));
+  });
+
+  test('waste is never inside a net: no net figure moves when the allowance does', () => {
+    const nets = (waste: Job['practices']['waste']) => {
+      const changed = { ...job, practices: { ...job.practices, waste } };
+      return tickets(changed, takeoff(changed)).flatMap(({ figures }) =>
+        figures.filter(({ role }) => role === 'net').map(({ key, value }) => ({ key, value })),
+      );
+    };
+    const none = nets({ share: 0, minimumBags: 0 });
+    expect(none.length).toBeGreaterThan(2);
+    expect(nets({ share: 0.25, minimumBags: 9 })).toEqual(none);
+  });
+
+  test('every figure opens to a formula and names a source', () => {
+    const figures = tickets(job, counted).flatMap((ticket) => ticket.figures);
+    expect(figures.length).toBeGreaterThan(30);
+    for (const { key, working } of figures) {
+      expect(working().formula, key).not.toBe('');
+      expect(working().source.length, key).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('job files', () => {
+  test('a newer file is refused whole, not half-read', () => {
+    const file = JSON.parse(serializeJob(demoJob()));
+    const newer = parseJob(JSON.stringify({ ...file, version: file.version + 1 }));
+    expect(newer.ok ? [] : newer.problems).toHaveLength(1);
+  });
+
+  test('a file that would have to be mended to be read is refused: quantities are never guessed', () => {
+    const file = JSON.parse(serializeJob(demoJob()));
+    const { thickness: _, ...practices } = file.job.practices;
+    const short = { ...file, job: { ...file.job, practices } };
+    expect(parseJob(JSON.stringify(short)).ok).toBe(false);
+  });
+});
+
+describe('painters', () => {
+  test('screen, SVG and PDF paint marks: no painter figures anything of its own', () => {
+    const painters = [
+      ...filesOf('sketch/paint'),
+      ...filesOf('sheet/paint'),
+      { path: 'sheet/writeSvg.ts', text: '' },
+      { path: 'sheet/paintPdf.ts', text: '' },
+    ].map(({ path }) => path);
+    expect(painters.length).toBeGreaterThan(6);
+    for (const path of painters) {
+      const figured = importsOf(path).filter((specifier) =>
+        /\/takeoff\/|\/clip\.ts$/.test(specifier),
+      );
+      expect(figured, path).toEqual([]);
+    }
   });
 });
 

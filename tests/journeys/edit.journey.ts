@@ -141,6 +141,26 @@ test('a pad drawn by typed lengths and turns has the area that was typed', async
   await expect(figure(page, 'perimeter')).toHaveText(/41'-0"/);
 });
 
+test('a new length typed for a side moves the end that was chosen', async ({ page }) => {
+  await openSample(page);
+  await endWelcome(page);
+  const job = demoJob();
+  const spot = await spotOf(page, job, cornerOf(job, 'c22'));
+  await page.mouse.click(spot.x, spot.y);
+  const sketch = page.getByRole('region', { name: words.app.sketch.label });
+  await sketch.getByRole('button', { name: /^Length of B–C/ }).click();
+  await page.getByLabel(words.sketch.length.newLength).fill('2-0');
+  await page.getByLabel(words.sketch.length.end('C')).check();
+  await page.getByRole('button', { name: words.sketch.length.apply }).click();
+  await showPanel(page, 'corners');
+  const pad = page.getByRole('region', { name: 'New pad' });
+  const edge = pad.getByRole('textbox', { name: words.sketch.table.cell.edge('B', 'C') });
+  await expect(edge).toHaveValue(`2'-0"`);
+  // The next side slid along with C, so the corner is as square as it was.
+  const next = pad.getByRole('textbox', { name: words.sketch.table.cell.direction('C', 'D') });
+  await expect(next).toHaveValue('0°');
+});
+
 test('from start to a changed edge by keyboard alone', async ({ page }) => {
   await openSample(page);
   const before = await figure(page, 'net-area').textContent();

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import {
+  endWelcome,
   expect,
   figure,
   go,
@@ -11,6 +12,7 @@ import {
   openSample,
   saved,
   showPanel,
+  stage,
   test,
   words,
 } from './site.ts';
@@ -72,6 +74,24 @@ test('a reload comes back to the same job, change, station and panel', async ({ 
   await go(page, 'ground');
   await showPanel(page, 'ticket');
   await expect(figure(page, 'net-area')).toHaveText(/^126/);
+});
+
+test('a reload comes back to the same view of the sketch', async ({ page }) => {
+  await openSample(page);
+  await endWelcome(page);
+  const canvas = stage(page).locator('canvas').first();
+  const whole = await canvas.screenshot();
+  await stage(page).focus();
+  await page.keyboard.press('+');
+  await page.keyboard.press('+');
+  await page.keyboard.press('ArrowLeft');
+  await stage(page).blur();
+  await page.waitForTimeout(1000);
+  const close = await canvas.screenshot();
+  expect(close.equals(whole)).toBe(false);
+  await page.reload();
+  await expect(figure(page, 'net-area')).toHaveText(/\d/);
+  await expect.poll(async () => close.equals(await canvas.screenshot())).toBe(true);
 });
 
 test('several jobs are kept in a list, each with its own figures', async ({ page }) => {
