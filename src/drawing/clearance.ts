@@ -15,7 +15,9 @@ export const OUTLINE = 8;
 export const FEATURE = 16;
 export const DIMENSION = 32;
 export const EXTENSION = 64;
-export const EVERYTHING = 127;
+/** The edges of holes: a line from the middle of one may cross them. */
+export const OPENING = 128;
+export const EVERYTHING = 255;
 const BOXES = TEXT | SYMBOL | TICK;
 
 /** A rectangle about a middle, turned. Halves of its sides in mm. */
@@ -54,11 +56,9 @@ export function emptyClearance(extent: number): Clearance {
   return { cell: Math.max(6, extent / 160), lines: new Map(), boxes: new Map() };
 }
 
-const ROW = 1 << 20;
-const HALF = 1 << 19;
-
+/** Small whole numbers. Cells far apart may share one: that costs a look, no more, since places are compared after. */
 function keyOf(column: number, row: number): number {
-  return (column + HALF) * ROW + row + HALF;
+  return ((column & 0x3fff) << 14) | (row & 0x3fff);
 }
 
 function put<T>(cells: Map<number, T[]>, key: number, thing: T): void {

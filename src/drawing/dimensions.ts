@@ -19,6 +19,8 @@ export interface DimensionWishes {
   readonly selected?: string;
   /** Measure at most so many edges, the longest first. */
   readonly limit: number;
+  /** Names of features that have one, by id. */
+  readonly names: ReadonlyMap<string, string>;
   /** Diagonals and angles that aren't square, for building from. */
   readonly checks: boolean;
 }
@@ -44,7 +46,7 @@ const LEAST_MM = 4;
 export function drawDimensions(
   board: Board,
   loops: readonly Loop[],
-  { selected, limit, checks }: DimensionWishes,
+  { selected, limit, names, checks }: DimensionWishes,
 ): void {
   const chosen = new Set(longest(board, loops, limit, selected));
   const seen = new Set<string>();
@@ -57,24 +59,29 @@ export function drawDimensions(
   const outers = loops.filter(({ hole }) => !hole);
   const diagonals = checks ? outers.flatMap((loop) => diagonalsOf(loop, axesOf(loop))) : [];
   drawDiagonals(board, diagonals);
+  // First what has to be set out, then what is there already and only has to be found again.
+  const rest: MeasuredSide[] = [];
+  const arcs: MeasuredSide[] = [];
   for (const loop of outers) {
     const sides = fresh(loop.sides);
-    const arcs = sides.filter(({ arc }) => arc);
     const straight = sides.filter(({ arc }) => !arc);
-    for (const side of drawStrings(board, loop, straight, axesOf(loop), checks && loop.closed)) {
-      drawBeside(board, side);
-    }
-    for (const side of arcs) drawArc(board, side);
+    const left = drawStrings(board, loop, straight, axesOf(loop), checks && loop.closed);
+    for (const side of left) if (side.laidOut) drawBeside(board, side);
+    rest.push(...left.filter(({ laidOut }) => !laidOut));
+    arcs.push(...sides.filter(({ arc }) => arc));
   }
-  letterDiagonals(board, diagonals);
   for (const hole of loops.filter((loop) => loop.hole)) {
     const sides = fresh(hole.sides);
     if (sides.length === 0) continue;
     const outer = outerOf(hole, loops);
-    for (const side of outer ? drawHole(board, hole, outer) : sides) {
-      if (side.arc) drawArc(board, side);
-      else drawBeside(board, side);
-    }
+    const name = names.get(hole.blockOut ?? '') ?? '';
+    rest.push(...(outer ? drawHole(board, hole, outer, name) : sides));
+  }
+  for (const side of arcs) drawArc(board, side);
+  letterDiagonals(board, diagonals);
+  for (const side of rest) {
+    if (side.arc) drawArc(board, side);
+    else drawBeside(board, side);
   }
   if (checks) for (const loop of outers) drawAngles(board, loop);
 }

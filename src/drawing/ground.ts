@@ -45,7 +45,7 @@ export function featureOutline(feature: Feature): readonly Mark[] {
 }
 
 /** Depth of the band that stands for what is behind a wall's line, mm of output. */
-const BAND_MM = 3.5;
+export const BAND_MM = 3.5;
 
 /** The side of a wall's line on which the building stands: away from the pads. */
 export function wallBand(wall: BuildingLine, job: Job, gridPerMm: number): readonly Mark[] {

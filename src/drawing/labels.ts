@@ -32,20 +32,18 @@ export function labelOf({ name, kind }: Feature, board: Board): string {
     : text;
 }
 
-/** The name of each feature: inside it, else with a line to it, else by a number in the list. */
-export function drawLabels(
-  board: Board,
-  { features }: Job,
-  window?: { readonly contains: (at: Point) => boolean },
-): void {
-  for (const feature of features) drawLabel(board, feature, window);
+/** The names that features were given, as they stand on the plan. */
+export function namesOf(board: Board, { features }: Job): ReadonlyMap<string, string> {
+  const given = features.filter(({ name }) => name.trim() !== '');
+  return new Map(given.map((feature) => [feature.id, labelOf(feature, board)]));
 }
 
-function drawLabel(
-  board: Board,
-  feature: Feature,
-  window?: { readonly contains: (at: Point) => boolean },
-): void {
+/** The name of each feature: inside it, else with a line to it, else by a letter in the list. */
+export function drawLabels(board: Board, { features }: Job): void {
+  for (const feature of features) if (!board.named.has(feature.id)) drawLabel(board, feature);
+}
+
+function drawLabel(board: Board, feature: Feature): void {
   const path = shapePath(feature.shape);
   if (!path) return;
   const text = labelOf(feature, board);
@@ -57,7 +55,6 @@ function drawLabel(
     ? insideSpots(board, points, width, height)
     : besideSpots(board, points);
   for (const { at, angle } of spots) {
-    if (window && !window.contains(toGridPoint(board, at))) continue;
     const lettered: Lettered = {
       text,
       at: { x: at.x + (height / 2) * Math.sin(angle), y: at.y - (height / 2) * Math.cos(angle) },
@@ -75,7 +72,7 @@ function drawLabel(
   const { minX, minY, maxX, maxY } = boxOf(points);
   const centre = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
   const target = toMm(board, nearestTo(points, centre, path.closed));
-  if (window && !window.contains(toGridPoint(board, target))) return;
+  if (isCutOff(board, target)) return;
   const toward = { x: Math.SQRT1_2, y: Math.SQRT1_2 };
   if (!board.keeps) return;
   if (writeWithLeader(board, { target, toward, text, arrow: false, style, feature: feature.id }))
@@ -98,34 +95,35 @@ interface Spot {
   readonly angle: number;
 }
 
-/** Places in a grid over the shape where the whole text lies inside it, those near the middle first; level, then upright. */
-function insideSpots(
+/** Shares of a shape's box, those near its middle first. */
+const GRID: readonly Place[] = SHARES.flatMap((x) => SHARES.map((y) => ({ x, y }))).sort(
+  (a, b) => Math.hypot(a.x - 0.5, a.y - 0.5) - Math.hypot(b.x - 0.5, b.y - 0.5),
+);
+
+/** Places where the whole text lies inside the shape, those near its middle first; level, then upright. */
+function* insideSpots(
   board: Board,
   points: readonly Point[],
   width: number,
   height: number,
-): readonly Spot[] {
+): Generator<Spot> {
   const ring = points.map((point) => toMm(board, point));
-  const box = boxOf(ring);
-  const spots = SHARES.flatMap((sx) =>
-    SHARES.map((sy) => ({
-      x: box.minX + sx * (box.maxX - box.minX),
-      y: box.minY + sy * (box.maxY - box.minY),
-      rank: Math.hypot(sx - 0.5, sy - 0.5),
-    })),
-  ).sort((a, b) => a.rank - b.rank);
-  const fits = (at: Place, halfWide: number, halfHigh: number) =>
-    [-1, 0, 1].every((i) =>
-      [-1, 1].every(
-        (j) => locate({ x: at.x + i * halfWide, y: at.y + j * halfHigh }, ring) !== 'outside',
-      ),
-    );
-  const level = spots.filter((at) => fits(at, width / 2, height / 2));
-  const upright = spots.filter((at) => fits(at, height / 2, width / 2));
-  return [
-    ...level.map((at) => ({ at, angle: 0 })),
-    ...upright.map((at) => ({ at, angle: Math.PI / 2 })),
-  ];
+  const { minX, minY, maxX, maxY } = boxOf(ring);
+  const isIn = (x: number, y: number) => locate({ x, y }, ring) !== 'outside';
+  for (const angle of [0, Math.PI / 2]) {
+    const [wide, high] = angle === 0 ? [width / 2, height / 2] : [height / 2, width / 2];
+    if (maxX - minX < 2 * wide || maxY - minY < 2 * high) continue;
+    for (const share of GRID) {
+      const at = { x: minX + share.x * (maxX - minX), y: minY + share.y * (maxY - minY) };
+      const fits =
+        isIn(at.x - wide, at.y - high) &&
+        isIn(at.x + wide, at.y + high) &&
+        isIn(at.x - wide, at.y + high) &&
+        isIn(at.x + wide, at.y - high) &&
+        isIn(at.x, at.y);
+      if (fits) yield { at, angle };
+    }
+  }
 }
 
 /** Places along a line, to both sides of it. */
@@ -153,4 +151,10 @@ function besideSpots(board: Board, points: readonly Point[]): readonly Spot[] {
     }
   }
   return spots;
+}
+
+/** Whether a place lies where it won't be seen. */
+function isCutOff({ window }: Board, { x, y }: Place): boolean {
+  if (!window) return false;
+  return x < window.minX || x > window.maxX || y < window.minY || y > window.maxY;
 }

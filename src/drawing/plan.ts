@@ -3,15 +3,15 @@ import type { Point } from '../geometry/point.ts';
 import type { Feature, Job } from '../job/job.ts';
 import type { Station } from '../takeoff/figure.ts';
 import type { Takeoff } from '../takeoff/result.ts';
-import { addLine, FEATURE, OUTLINE } from './clearance.ts';
+import { addLine, FEATURE, OPENING, OUTLINE } from './clearance.ts';
 import { type Board, type KeyedSize, type Lettering, makeBoard, toMm } from './dimension/board.ts';
 import type { Loop } from './dimension/loops.ts';
 import { drawDimensions, loopsToMeasure } from './dimensions.ts';
 import { drawFaults } from './faults.ts';
 import { drawForms } from './forms.ts';
-import { featureArea, featureOutline, wallBand } from './ground.ts';
+import { BAND_MM, featureArea, featureOutline, wallBand } from './ground.ts';
 import { drawStrip } from './joints.ts';
-import { drawLabels } from './labels.ts';
+import { drawLabels, namesOf } from './labels.ts';
 import type { DrawingScale, Mark } from './marks.ts';
 import { edgePath, pathPoints, shapePath } from './paths.ts';
 import { letterEdges, pourArea, pourEdges } from './pour.ts';
@@ -30,7 +30,7 @@ export interface PlanOptions {
   readonly selected?: string;
   /** Measure at most so many edges, the longest first. On a screen 60 when not said; on the sheet all. */
   readonly dimensionLimit?: number;
-  /** Names outside of this box (grid units) aren't written. */
+  /** Nothing is written outside of this box, grid units. */
   readonly window?: Box;
 }
 
@@ -56,48 +56,81 @@ export function drawPlan(job: Job, takeoff: Takeoff, options: PlanOptions): read
  * the scale it is drawn for.
  */
 export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
-  const { station, scale, dimensions, selected, window } = options;
-  const { gridPerMm } = scale;
+  const { station, dimensions, selected } = options;
   const onSheet = station === 'sheet';
   const loops = loopsToMeasure(job, takeoff, selected);
   const board = boardFor(job, options);
   keepClear(board, job.features, loops);
   const under = groundOf(job, takeoff, options);
   const layer = layerOf(board, job, takeoff, options);
+  const treads = job.features.flatMap((feature) =>
+    feature.kind === 'steps' ? drawTreads(board, feature, job) : [],
+  );
   drawFaults(board, takeoff);
   if (dimensions) {
     const limit = options.dimensionLimit ?? (onSheet ? Number.POSITIVE_INFINITY : SCREEN_LIMIT);
     drawDimensions(board, loops, {
       limit,
+      names: namesOf(board, job),
       checks: onSheet,
       ...(selected === undefined ? {} : { selected }),
     });
   }
   if (station === 'steel' && takeoff.steel) letterMesh(board, takeoff.steel);
-  drawLabels(board, job, window && { contains: (at) => isInside(at, window) });
+  drawLabels(board, job);
   if (onSheet && takeoff.pour) letterEdges(board, takeoff.pour);
-  const treads = job.features.flatMap((feature) =>
-    feature.kind === 'steps' ? drawTreads(feature, job, gridPerMm, options.words) : [],
-  );
   return { marks: [...under, ...treads, ...layer, ...board.marks], keyed: board.keyed };
 }
 
-function boardFor(job: Job, { scale, words, station }: PlanOptions): Board {
+function boardFor(job: Job, { scale, words, station, window }: PlanOptions): Board {
   const { gridPerMm } = scale;
   const boxes = job.features.flatMap(({ shape }) => {
     const path = shapePath(shape);
     return path ? [boxOf(pathPoints(path))] : [];
   });
-  const box = boxes.length > 0 ? boxAround(boxes) : { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  const around = boxes.length > 0 ? boxAround(boxes) : { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  const origin = {
+    x: (around.minX + around.maxX) / 2,
+    y: (around.minY + around.maxY) / 2,
+  };
   return makeBoard({
     gridPerMm,
-    origin: { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 },
+    origin,
     units: job.units,
     words,
     lettering: station === 'sheet' ? ON_PAPER : ON_SCREEN,
     keeps: station === 'sheet',
-    extentMm: Math.max(box.maxX - box.minX, box.maxY - box.minY) / gridPerMm,
+    extentMm: Math.max(around.maxX - around.minX, around.maxY - around.minY) / gridPerMm,
+    window: window && inMm(window, origin, gridPerMm),
+    hatched: hatchedBoxes(job, origin, gridPerMm),
   });
+}
+
+const HATCHED: readonly Feature['kind'][] = [
+  'existing-slab',
+  'building-line',
+  'patch',
+  'no-stake-zone',
+];
+
+/** Boxes in mm round all that is painted with a hatch, the band behind a wall's line with it. */
+function hatchedBoxes({ features }: Job, origin: Point, gridPerMm: number): readonly Box[] {
+  return features.flatMap(({ kind, shape }) => {
+    const path = HATCHED.includes(kind) ? shapePath(shape) : undefined;
+    if (!path) return [];
+    const band = shape.form === 'outline' && !shape.closed ? BAND_MM : 0;
+    return [inMm(boxOf(pathPoints(path)), origin, gridPerMm, band)];
+  });
+}
+
+/** A box of grid units in mm of output, widened by so many. */
+function inMm(box: Box, origin: Point, gridPerMm: number, wider = 0): Box {
+  return {
+    minX: (box.minX - origin.x) / gridPerMm - wider,
+    maxX: (box.maxX - origin.x) / gridPerMm + wider,
+    minY: (box.minY - origin.y) / gridPerMm - wider,
+    maxY: (box.maxY - origin.y) / gridPerMm + wider,
+  };
 }
 
 /** The lines that nothing is written over. */
@@ -108,11 +141,11 @@ function keepClear(board: Board, features: readonly Feature[], loops: readonly L
       addLine(board.clearance, what, places[i - 1]!, places[i]!);
     }
   };
-  for (const { sides } of loops) {
-    for (const side of sides) lines(pathPoints(edgePath(side), 4), OUTLINE);
+  for (const { sides, hole } of loops) {
+    for (const side of sides) lines(pathPoints(edgePath(side), 4), hole ? OPENING : OUTLINE);
   }
   for (const { kind, shape } of features) {
-    const path = kind === 'pad' ? undefined : shapePath(shape);
+    const path = kind === 'pad' || kind === 'block-out' ? undefined : shapePath(shape);
     if (!path) continue;
     const points = pathPoints(path, 4);
     lines(path.closed ? [...points, points[0]!] : points, FEATURE);
@@ -163,8 +196,4 @@ function layerOf(
     default:
       return station satisfies never;
   }
-}
-
-function isInside({ x, y }: Point, { minX, minY, maxX, maxY }: Box): boolean {
-  return minX <= x && x <= maxX && minY <= y && y <= maxY;
 }

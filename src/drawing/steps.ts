@@ -1,9 +1,10 @@
 import { distanceToEdge } from '../geometry/locate.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Job, Steps } from '../job/job.ts';
+import { addLine, FEATURE } from './clearance.ts';
+import { type Board, toMm } from './dimension/board.ts';
 import type { Mark } from './marks.ts';
 import { polyline, shapePath, sidesOf } from './paths.ts';
-import { textWidth } from './textSize.ts';
 
 /** An arrow up a flight, mm of output: its head, and how long it must be to be drawn. */
 const HEAD_MM = 2.4;
@@ -15,12 +16,7 @@ const MOST_TREADS = 40;
 type Pair = readonly [Point, Point];
 
 /** Tread lines across four-cornered steps, and an arrow the way up: toward the nearest building. */
-export function drawTreads(
-  steps: Steps,
-  job: Job,
-  gridPerMm: number,
-  { up }: { readonly up: string },
-): readonly Mark[] {
+export function drawTreads(board: Board, steps: Steps, job: Job): readonly Mark[] {
   const { corners, closed } = steps.shape;
   const count = Math.min(steps.treads, MOST_TREADS);
   if (!closed || corners.length !== 4 || count < 1 || !shapePath(steps.shape)) return [];
@@ -46,7 +42,8 @@ export function drawTreads(
   const [low, high] = away(one) < away(other) ? [other, one] : [one, other];
   const treads = Array.from({ length: count - 1 }, (_, i): Mark => {
     const share = (i + 1) / count;
-    const ends = [between(low[0], high[0], share), between(low[1], high[1], share)];
+    const ends = [between(low[0], high[0], share), between(low[1], high[1], share)] as const;
+    addLine(board.clearance, FEATURE, toMm(board, ends[0]), toMm(board, ends[1]));
     return {
       kind: 'line',
       layer: 'existing',
@@ -55,53 +52,20 @@ export function drawTreads(
       feature: steps.id,
     };
   });
-  return walls.length > 0 ? [...treads, ...arrowUp(steps.id, low, high, gridPerMm, up)] : treads;
+  return walls.length > 0 ? [...treads, ...arrowUp(board, steps.id, low, high)] : treads;
 }
 
-function arrowUp(
-  feature: string,
-  low: Pair,
-  high: Pair,
-  gridPerMm: number,
-  word: string,
-): readonly Mark[] {
-  const foot = between(middle(low), middle(high), 0.15);
-  const tip = between(middle(low), middle(high), 0.88);
+function arrowUp(board: Board, feature: string, low: Pair, high: Pair): readonly Mark[] {
+  const foot = between(middle(low), middle(high), 0.12);
+  const tip = between(middle(low), middle(high), 0.9);
   const length = Math.hypot(tip.x - foot.x, tip.y - foot.y);
-  if (length < LEAST_MM * gridPerMm) return [];
+  if (length < LEAST_MM * board.gridPerMm) return [];
+  addLine(board.clearance, FEATURE, toMm(board, foot), toMm(board, tip));
   const angle = Math.atan2(tip.y - foot.y, tip.x - foot.x);
-  const height = 2.5;
-  const fits = span(low) / 2 > (textWidth(word, height) + 2) * gridPerMm;
-  const line: Mark = {
-    kind: 'line',
-    layer: 'existing',
-    style: 'dimension',
-    path: polyline([foot, tip]),
-    feature,
-  };
-  const arrow: Mark = {
-    kind: 'symbol',
-    layer: 'existing',
-    symbol: 'arrow',
-    at: tip,
-    size: HEAD_MM,
-    angle,
-    feature,
-  };
-  const at = between(foot, tip, 0.1);
-  const text: Mark = {
-    kind: 'text',
-    layer: 'labels',
-    style: 'small',
-    text: word,
-    at: { x: at.x + gridPerMm, y: at.y },
-    height,
-    angle: 0,
-    anchor: 'start',
-    halo: true,
-    feature,
-  };
-  return fits ? [line, arrow, text] : [line, arrow];
+  return [
+    { kind: 'line', layer: 'existing', style: 'dimension', path: polyline([foot, tip]), feature },
+    { kind: 'symbol', layer: 'existing', symbol: 'arrow', at: tip, size: HEAD_MM, angle, feature },
+  ];
 }
 
 function wallSides({ features }: Job): readonly { readonly from: Point; readonly to: Point }[] {

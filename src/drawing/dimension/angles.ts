@@ -15,11 +15,11 @@ import type { Loop } from './loops.ts';
 /** A corner this near to square (degrees) is built square: 1/8 in over 6 ft. Common practice, no source. */
 const SQUARE_ENOUGH = 0.1;
 
-/** Corners between straight edges that are not square, by their angle inside the pour. */
+/** Corners to be set out between straight edges that are not square, by their angle inside the pour. */
 export function drawAngles(board: Board, { sides, closed }: Loop): void {
   sides.forEach((next, index) => {
     const before = sides[index - 1] ?? (closed ? sides.at(-1) : undefined);
-    if (!before || before.arc || next.arc) return;
+    if (!before || before.arc || next.arc || !(before.laidOut || next.laidOut)) return;
     const back = wayFrom(before.to, before.from);
     const ahead = wayFrom(next.from, next.to);
     const inside =

@@ -13,13 +13,13 @@ import {
   write,
   writeWithLeader,
 } from './board.ts';
-import { keep } from './keyed.ts';
-import { drawLinear, STANDINGS } from './linear.ts';
+import { keep, keepInLane } from './keyed.ts';
+import { drawInLane } from './linear.ts';
 import type { MeasuredSide } from './loops.ts';
 
 const OFFSETS = [6.5, 9.5, 13, 17, 22, 28];
 
-/** The dimension of one edge, along it and near it: outside, else inside, else by its text alone, else by a number. */
+/** The dimension of one edge, along it and near it: outside, else inside, else by its text alone, else by a letter. */
 export function drawBeside(board: Board, side: MeasuredSide): void {
   const { length, measures } = side;
   const [from, to] = [toMm(board, side.from), toMm(board, side.to)];
@@ -29,19 +29,14 @@ export function drawBeside(board: Board, side: MeasuredSide): void {
   const into = { x: -out.x, y: -out.y };
   const text = lengthText(board, length);
   const linear = { from, to, text, feature: measures?.feature, measures };
-  for (const strict of [true, false]) {
-    for (const off of [out, into]) {
-      for (const offset of OFFSETS) {
-        for (const standing of STANDINGS) {
-          const level = dot(from, off) + offset;
-          if (drawLinear(board, { ...linear, off }, level, standing, strict)) return;
-        }
-      }
-    }
-  }
+  const lanes = [out, into].flatMap((off) =>
+    OFFSETS.map((offset) => ({ off, level: dot(from, off) + offset })),
+  );
+  if (drawInLane(board, linear, lanes) !== undefined) return;
   for (const off of [out, into]) if (writeAlong(board, from, to, off, text, measures)) return;
   const target = along(from, way, Math.hypot(to.x - from.x, to.y - from.y) / 2);
-  keep(board, { what: 'edge', text, from: side.from, to: side.to, target, toward: out });
+  const toKey = { what: 'edge', text, from: side.from, to: side.to, target, toward: out } as const;
+  keepInLane(board, linear, lanes, toKey);
 }
 
 /** The text alone, close along the edge it gives the length of. */
@@ -114,18 +109,22 @@ export function drawArc(board: Board, side: MeasuredSide): void {
   // Beyond the arc on its own side, and just inside the chord on the other.
   const rise = Math.max(0, dot(middle, right) - dot(from, right));
   const fall = Math.max(0, -(dot(middle, right) - dot(from, right)));
-  for (const strict of [true, false]) {
-    for (const [off, base] of [
+  const lanes = (
+    [
       [right, rise],
       [{ x: -right.x, y: -right.y }, fall],
-    ] as const) {
-      for (const offset of OFFSETS) {
-        for (const standing of STANDINGS) {
-          const level = dot(from, off) + base + offset;
-          if (drawLinear(board, { ...linear, off }, level, standing, strict)) return;
-        }
-      }
-    }
-  }
-  keep(board, { what: 'arc', text, from: side.from, to: side.to, target: middle, toward: out });
+    ] as const
+  ).flatMap(([off, base]) =>
+    OFFSETS.map((offset) => ({ off, level: dot(from, off) + base + offset })),
+  );
+  if (drawInLane(board, linear, lanes) !== undefined) return;
+  const toKey = {
+    what: 'arc',
+    text,
+    from: side.from,
+    to: side.to,
+    target: middle,
+    toward: out,
+  } as const;
+  keepInLane(board, linear, lanes, toKey);
 }

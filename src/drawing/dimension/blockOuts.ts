@@ -2,8 +2,8 @@ import { distanceToEdge } from '../../geometry/locate.ts';
 import type { Point } from '../../geometry/point.ts';
 import { DIMENSION, isLineFree, type Place, SYMBOL, TEXT } from '../clearance.ts';
 import { along, type Board, dot, lengthText, toMm, wayFrom, writeWithLeader } from './board.ts';
-import { keep, middleOf } from './keyed.ts';
-import { drawLinear, STANDINGS } from './linear.ts';
+import { keep, keepInLane, middleOf } from './keyed.ts';
+import { drawInLane } from './linear.ts';
 import type { Loop, MeasuredSide } from './loops.ts';
 
 /** A line from a point of a hole square to a side, or to a corner (a tape tie) when no side is square to it. */
@@ -16,7 +16,12 @@ interface Tie {
 const APART = 0.5;
 
 /** What is inside the pour: its size, and where it lies from two sides of the outline. */
-export function drawHole(board: Board, hole: Loop, outer: Loop): readonly MeasuredSide[] {
+export function drawHole(
+  board: Board,
+  hole: Loop,
+  outer: Loop,
+  name: string,
+): readonly MeasuredSide[] {
   const round = roundOf(hole);
   const size = round
     ? board.words.diameter(lengthText(board, round.diameter))
@@ -33,8 +38,13 @@ export function drawHole(board: Board, hole: Loop, outer: Loop): readonly Measur
       )
     : middleOf(board, hole.sides[0]!.from, hole.sides[0]!.to);
   const toward = { x: Math.SQRT1_2, y: Math.SQRT1_2 };
-  if (!writeWithLeader(board, { target, toward, text: size, arrow: true })) {
-    keep(board, { what: 'block-out', text: size, from, to: from, target, toward });
+  const both = name ? `${name} ${size}` : size;
+  const feature = hole.blockOut;
+  if (writeWithLeader(board, { target, toward, text: both, arrow: true, feature })) {
+    if (feature && name) board.named.add(feature);
+  } else if (!writeWithLeader(board, { target, toward, text: size, arrow: true, feature })) {
+    keep(board, { what: 'block-out', text: both, from, to: from, target, toward });
+    if (feature && name && board.keeps) board.named.add(feature);
   }
   return [];
 }
@@ -114,19 +124,22 @@ function drawTie(board: Board, point: Point, { to, length }: Tie): void {
   const way = wayFrom(from, end);
   const text = lengthText(board, length);
   const off = { x: -way.y, y: way.x };
-  for (const strict of [true, false]) {
-    for (const offset of [0, 5, -5, 9, -9]) {
-      for (const standing of STANDINGS) {
-        const shift = Math.sign(offset) || 1;
-        const turned = { x: off.x * shift, y: off.y * shift };
-        const level = dot(from, turned) + Math.abs(offset);
-        if (drawLinear(board, { from, to: end, off: turned, text }, level, standing, strict))
-          return;
-      }
-    }
-  }
+  const lanes = [0, 5, -5, 9, -9].map((offset) => {
+    const sign = offset < 0 ? -1 : 1;
+    const turned = { x: off.x * sign, y: off.y * sign };
+    return { off: turned, level: dot(from, turned) + Math.abs(offset) };
+  });
+  const linear = { from, to: end, text };
+  if (drawInLane(board, linear, lanes) !== undefined) return;
   const target = middleOf(board, point, to);
-  keep(board, { what: 'block-out', text, from: point, to, target, toward: off });
+  keepInLane(board, linear, lanes, {
+    what: 'block-out',
+    text,
+    from: point,
+    to,
+    target,
+    toward: off,
+  });
 }
 
 /** A cross through the middle of a round one, in chain lines where it is large enough. */

@@ -1,3 +1,4 @@
+import { type Box, boxesMeet } from '../../geometry/box.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { UnitStyle } from '../../job/job.ts';
 import { formatLength } from '../../units/length.ts';
@@ -11,6 +12,7 @@ import {
   emptyClearance,
   isBoxFree,
   isLineFree,
+  OUTLINE,
   type Place,
   SYMBOL,
   TEXT,
@@ -20,12 +22,12 @@ import type { Layer, LineStyle, Mark, Measured, TextStyle } from '../marks.ts';
 import { textDrop, textRise, textWidth } from '../textSize.ts';
 import type { DrawingWords } from '../words/en.ts';
 
-/** What a size that found no room at its place says in the list, and the number by which it is found on the plan. */
+/** What a size that found no room at its place says in the list, and the letter by which it is found on the plan. */
 export interface KeyedSize {
-  readonly key: number;
+  readonly key: string;
   readonly what: 'edge' | 'overall' | 'arc' | 'diagonal' | 'angle' | 'block-out' | 'name';
   readonly text: string;
-  /** False where not even the number found room: then `from` and `to` say where it is. */
+  /** False where not even the letter found room: then `from` and `to` say where it is. */
   readonly marked: boolean;
   readonly from: Point;
   readonly to: Point;
@@ -50,16 +52,22 @@ export interface Board {
   readonly lettering: Lettering;
   /** Whether what finds no room goes into the keyed list. On a screen one looks closer instead. */
   readonly keeps: boolean;
+  /** Where something hatched lies: letters there need paper behind them. Boxes round the features, in mm. */
+  readonly hatched: readonly Box[];
+  /** What of the drawing will be seen, mm; all of it when not said. Nothing is written outside. */
+  readonly window?: Box | undefined;
   readonly clearance: Clearance;
   readonly marks: Mark[];
   readonly keyed: KeyedSize[];
+  /** Features whose name stands with their size, so that it isn't written again. */
+  readonly named: Set<string>;
 }
 
 export function makeBoard(
-  given: Omit<Board, 'clearance' | 'marks' | 'keyed'> & { readonly extentMm: number },
+  given: Omit<Board, 'clearance' | 'marks' | 'keyed' | 'named'> & { readonly extentMm: number },
 ): Board {
   const { extentMm, ...board } = given;
-  return { ...board, clearance: emptyClearance(extentMm), marks: [], keyed: [] };
+  return { ...board, clearance: emptyClearance(extentMm), marks: [], keyed: [], named: new Set() };
 }
 
 export function toMm({ origin, gridPerMm }: Board, { x, y }: Point): Place {
@@ -88,12 +96,14 @@ export function wayFrom(a: Place, b: Place): Place {
   return { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
 }
 
+/** Lines this near to upright (sine, about 8°) are read from the right, whichever way they lean. */
+const UPRIGHT = 0.14;
+
 /** The turn at which a text along a line reads upright, or from the right (ISO 129). */
 export function readingAngle({ x, y }: Place): number {
-  const straight = Math.abs(x) < 1e-6;
-  const flip = straight ? y < 0 : x < 0;
+  const flip = Math.abs(x) < UPRIGHT ? y < 0 : x < 0;
   const angle = Math.atan2(flip ? -y : y, flip ? -x : x);
-  return Math.abs(angle) < 1e-6 ? 0 : straight ? Math.PI / 2 : angle;
+  return Math.abs(angle) < 1e-9 ? 0 : angle;
 }
 
 export interface Lettered {
@@ -131,7 +141,27 @@ export function textBox({ text, at, angle, anchor, height }: Lettered): TurnedBo
 }
 
 export function isRoomFor(board: Board, lettered: Lettered, what = EVERYTHING): boolean {
-  return isBoxFree(board.clearance, textBox(lettered), what);
+  const box = textBox(lettered);
+  return isInWindow(board, box) && isBoxFree(board.clearance, box, what);
+}
+
+/** Whether all of a box is where it will be seen. */
+export function isInWindow({ window }: Board, box: TurnedBox): boolean {
+  if (!window) return true;
+  const reachX = Math.abs(box.cos) * box.halfWidth + Math.abs(box.sin) * box.halfHeight;
+  const reachY = Math.abs(box.sin) * box.halfWidth + Math.abs(box.cos) * box.halfHeight;
+  return (
+    box.x - reachX >= window.minX &&
+    box.x + reachX <= window.maxX &&
+    box.y - reachY >= window.minY &&
+    box.y + reachY <= window.maxY
+  );
+}
+
+function isHatched({ hatched }: Board, lettered: Lettered): boolean {
+  const { x, y, halfWidth, halfHeight } = textBox(lettered);
+  const reach = Math.max(halfWidth, halfHeight);
+  return hatched.some((box) => boxesMeet({ minX: x, maxX: x, minY: y, maxY: y }, box, reach));
 }
 
 export function write(board: Board, lettered: Lettered): void {
@@ -146,7 +176,7 @@ export function write(board: Board, lettered: Lettered): void {
     height,
     angle,
     anchor,
-    halo: true,
+    halo: isHatched(board, lettered),
     ...(feature === undefined ? {} : { feature }),
     ...(measures === undefined ? {} : { measures }),
   });
@@ -208,7 +238,7 @@ export function writeWithLeader(board: Board, wanted: LeaderText): boolean {
           measures,
         };
         if (!isRoomFor(board, lettered)) continue;
-        const avoid = TEXT | SYMBOL | DIMENSION | (strict ? EXTENSION : 0);
+        const avoid = TEXT | SYMBOL | DIMENSION | (strict ? EXTENSION | OUTLINE : 0);
         if (!isLineFree(board.clearance, along(target, way, 0.5), elbow, avoid)) continue;
         rule(board, 'dimension', DIMENSION, target, elbow);
         if (arrow) {

@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/point.ts';
-import { DIMENSION } from '../clearance.ts';
+import { EXTENSION } from '../clearance.ts';
 import {
   along,
   type Board,
@@ -50,7 +50,7 @@ const SHARES = [0.3, 0.7, 0.25, 0.75, 0.36, 0.64, 0.2, 0.8, 0.42, 0.58, 0.15, 0.
 /** The lines first, so that texts which come later keep clear of them. */
 export function drawDiagonals(board: Board, pairs: readonly (readonly [Point, Point])[]): void {
   for (const [from, to] of pairs)
-    rule(board, 'centre', DIMENSION, toMm(board, from), toMm(board, to));
+    rule(board, 'centre', EXTENSION, toMm(board, from), toMm(board, to));
 }
 
 export function letterDiagonals(board: Board, pairs: readonly (readonly [Point, Point])[]): void {

@@ -11,7 +11,17 @@ import {
 } from '../clearance.ts';
 import { circlePath } from '../paths.ts';
 import { textWidth } from '../textSize.ts';
-import { along, type Board, type KeyedSize, rule, toGridPoint, toMm, write } from './board.ts';
+import {
+  along,
+  type Board,
+  isInWindow,
+  type KeyedSize,
+  rule,
+  toGridPoint,
+  toMm,
+  write,
+} from './board.ts';
+import { drawInLane, type Lane, type Linear } from './linear.ts';
 
 export interface ToKey {
   readonly what: KeyedSize['what'];
@@ -26,21 +36,46 @@ export interface ToKey {
 const REACHES = [3.4, 5, 7, 10, 14, 19, 25, 33, 42, 54];
 const TURNS = 16;
 
+/** The letter of the next size in the list: a to z, then aa, ab… Small ones, since capitals name the kinds of edges. */
+function nextLetter({ keyed }: Board): string {
+  const lettersOf = (index: number): string =>
+    (index < 26 ? '' : lettersOf(Math.floor(index / 26) - 1)) +
+    String.fromCharCode(97 + (index % 26));
+  return lettersOf(keyed.length);
+}
+
 /**
- * What found no room on the plan goes into the list, and a number in a ring, joined by a line to its place, stands for
- * it. Where not even the number finds room, the list gives the place instead. On a screen nothing is kept.
+ * What found no room on the plan goes into the list, and a letter in a ring, joined by a line to its place, stands for
+ * it. Where not even the letter finds room, the list gives the place instead. On a screen nothing is kept.
  */
 export function keep(board: Board, { what, text, from, to, target, toward }: ToKey): void {
   if (!board.keeps) return;
-  const key = board.keyed.length + 1;
-  const marked = markKey(board, String(key), target, toward);
+  const key = nextLetter(board);
+  const marked = markKey(board, key, target, toward);
   board.keyed.push({ key, what, text, marked, from, to });
 }
 
-function markKey(board: Board, number: string, target: Place, toward: Place): boolean {
+/** As `keep`, but for a length: the letter stands on a dimension line, if there is a lane for it. */
+export function keepInLane(
+  board: Board,
+  linear: Linear,
+  lanes: readonly Lane[],
+  toKey: ToKey,
+): void {
+  if (!board.keeps) return;
+  const key = nextLetter(board);
+  if (drawInLane(board, { ...linear, text: key }, lanes) === undefined) {
+    keep(board, toKey);
+    return;
+  }
+  const { what, text, from, to } = toKey;
+  board.keyed.push({ key, what, text, marked: true, from, to });
+}
+
+function markKey(board: Board, letter: string, target: Place, toward: Place): boolean {
   const { height } = board.lettering;
-  const small = height * 0.85;
-  const radius = Math.max(small * 0.95, textWidth(number, small) / 2 + 0.7);
+  const small = height;
+  const radius = Math.max(small * 0.8, textWidth(letter, small) / 2 + 0.7);
   const base = Math.atan2(toward.y, toward.x);
   for (const strict of [true, false]) {
     for (const reach of REACHES) {
@@ -55,22 +90,29 @@ function markKey(board: Board, number: string, target: Place, toward: Place): bo
           cos: 1,
           sin: 0,
         };
-        if (!isBoxFree(board.clearance, box, EVERYTHING)) continue;
+        if (!isInWindow(board, box) || !isBoxFree(board.clearance, box, EVERYTHING)) continue;
         const foot = along(target, way, 0.4);
         const end = along(target, way, reach);
         const avoid = TEXT | SYMBOL | (strict ? DIMENSION : 0);
         if (!isLineFree(board.clearance, foot, end, avoid)) continue;
         rule(board, 'dimension', DIMENSION, target, end);
         addBox(board.clearance, SYMBOL, box);
+        const ring = circlePath(toGridPoint(board, middle), radius * board.gridPerMm);
+        board.marks.push({
+          kind: 'area',
+          layer: 'dimensions',
+          material: 'paper',
+          paths: [ring],
+        });
         board.marks.push({
           kind: 'line',
           layer: 'dimensions',
           style: 'dimension',
-          path: circlePath(toGridPoint(board, middle), radius * board.gridPerMm),
+          path: ring,
         });
         write(board, {
-          text: number,
-          at: { x: middle.x, y: middle.y - small / 2 },
+          text: letter,
+          at: { x: middle.x, y: middle.y - small * 0.38 },
           angle: 0,
           anchor: 'middle',
           height: small,

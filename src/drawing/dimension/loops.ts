@@ -9,6 +9,8 @@ export interface MeasuredSide extends Side {
   readonly length: number;
   /** Set where it is an edge of a feature from corner to corner, so that its length can be typed anew. */
   readonly measures?: Measured;
+  /** False where it lies against what stands there already, so that nobody has to set it out. */
+  readonly laidOut: boolean;
 }
 
 /** A closed walk (or an open line) whose edges are measured. */
@@ -45,9 +47,16 @@ function loopOf({ edges, hole }: PourRing, drawn: ReadonlyMap<string, Measured>)
   return {
     closed: true,
     hole,
-    sides: edges.map(({ from, to, arc, length }) => {
+    sides: edges.map(({ from, to, arc, length, kind }) => {
       const measures = drawn.get(keyOf(from, to));
-      return { from, to, length, ...(arc ? { arc } : {}), ...(measures ? { measures } : {}) };
+      return {
+        from,
+        to,
+        length,
+        laidOut: kind === 'free' || kind === 'wall-formed',
+        ...(arc ? { arc } : {}),
+        ...(measures ? { measures } : {}),
+      };
     }),
     ...(isBlockOut ? { blockOut: first.feature } : {}),
   };
@@ -61,6 +70,7 @@ export function featureLoop({ id, shape }: Feature): Loop | undefined {
       ...side,
       length: Math.hypot(side.to.x - side.from.x, side.to.y - side.from.y),
       measures: { feature: id, corner: shape.corners[index]!.id },
+      laidOut: true,
     }),
   );
   const clockwise = shape.closed && turning(sides) < 0;

@@ -1,7 +1,7 @@
 import { isLineFree, OUTLINE, type Place } from '../clearance.ts';
 import { along, type Board, dot, lengthText, toMm, wayFrom } from './board.ts';
 import { keep, middleOf } from './keyed.ts';
-import { drawLinear, STANDINGS } from './linear.ts';
+import { drawInLane } from './linear.ts';
 import type { Loop, MeasuredSide } from './loops.ts';
 
 /** The two directions that most of an outline runs in, square to each other. */
@@ -134,19 +134,16 @@ function drawInString(
   const linear = {
     from: toMm(board, from),
     to: toMm(board, to),
-    off,
     text: lengthText(board, length),
     feature: measures?.feature,
     measures,
   };
-  for (const strict of [true, false]) {
-    for (let level = lowest; level < LEVELS + lowest; level++) {
-      for (const standing of STANDINGS) {
-        if (drawLinear(board, linear, edge + first + level * step, standing, strict)) return level;
-      }
-    }
-  }
-  return undefined;
+  const lanes = Array.from({ length: LEVELS }, (_, i) => ({
+    off,
+    level: edge + first + (lowest + i) * step,
+  }));
+  const lane = drawInLane(board, linear, lanes);
+  return lane === undefined ? undefined : lowest + lane;
 }
 
 /** The outline's whole extent along an axis, where no single edge says it already. */

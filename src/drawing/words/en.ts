@@ -11,8 +11,6 @@ export const en = {
     patch: 'Patch',
     'no-stake-zone': 'No stakes',
   } satisfies Record<FeatureKind, string>,
-  /** Before the way up the steps. */
-  up: 'up',
   radius: (length: string) => `R ${length}`,
   diameter: (length: string) => `Ø ${length}`,
   /** Two sides of a rectangular block-out. */

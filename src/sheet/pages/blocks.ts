@@ -38,13 +38,16 @@ export function subheading(said: string, width: number): Block {
   };
 }
 
+/** Paragraphs of no more lines than this aren't broken. */
+const MOST_TOGETHER = 8;
+
 /** Words over as many lines as they take; long ones in several blocks, so that they may run on to the next page. */
 export function paragraph(said: string, width: number, sign = ''): readonly Block[] {
   const indent = sign === '' ? 0 : 4;
   const lines = wrapped(said, LIST_MM, width - indent);
   return lines.map((one, i) => ({
     height: LINE_MM + (i === lines.length - 1 ? 1 : 0),
-    leads: i === 0 && lines.length > 1,
+    leads: lines.length <= MOST_TOGETHER ? i < lines.length - 1 : i === 0,
     draw: (x, y) => [
       ...(i === 0 && sign !== ''
         ? [text(sign, x, y + FIRST_MM, { height: LIST_MM, style: 'label' })]
@@ -100,16 +103,15 @@ export function tableBlocks(
   rows: readonly (readonly string[])[],
   width: number,
 ): readonly Block[] {
-  const natural = heads.map((head, i) =>
-    Math.max(
-      ...[head, ...rows.map((row) => row[i] ?? '')].map(
-        (said) => textWidth(said, LIST_MM) + CELL_GAP,
-      ),
-    ),
+  const cells = (i: number) => [heads[i]!, ...rows.map((row) => row[i] ?? '')];
+  const needs = (said: string) => textWidth(said, LIST_MM) + CELL_GAP;
+  const natural = heads.map((_, i) => Math.max(...cells(i).map(needs)));
+  const least = heads.map((_, i) =>
+    Math.max(...cells(i).flatMap((said) => said.split(' ').map(needs))),
   );
-  const widths = shared(natural, width);
-  const row = (cells: readonly string[], style: TextStyle, leads: boolean): Block => {
-    const wrappedCells = cells.map((cell, i) =>
+  const widths = shared(natural, least, width);
+  const row = (said: readonly string[], style: TextStyle, leads: boolean): Block => {
+    const wrappedCells = said.map((cell, i) =>
       wrapped(cell, LIST_MM, widths[i]! - CELL_GAP + 0.01),
     );
     const deep = Math.max(1, ...wrappedCells.map(({ length }) => length));
@@ -130,18 +132,19 @@ export function tableBlocks(
   return [row(heads, 'label', true), ...rows.map((cells) => row(cells, 'small', false))];
 }
 
-/** Widths within a whole: everyone gets what they need up to a fair share, the wide ones what is left. */
-function shared(natural: readonly number[], whole: number): readonly number[] {
-  const sum = natural.reduce((total, one) => total + one, 0);
-  if (sum <= whole) {
-    const spare = (whole - sum) / natural.length;
-    return natural.map((one) => one + spare);
-  }
-  const fair = whole / natural.length;
-  const modest = natural.filter((one) => one <= fair);
-  const left = whole - modest.reduce((total, one) => total + one, 0);
-  const wide = natural.filter((one) => one > fair).reduce((total, one) => total + one, 0);
-  return natural.map((one) => (one <= fair ? one : (one / wide) * left));
+/** Widths within a whole: what each column can't do without, and of the rest as much as it would like. */
+function shared(
+  natural: readonly number[],
+  least: readonly number[],
+  whole: number,
+): readonly number[] {
+  const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+  const spare = whole - sum(natural);
+  if (spare >= 0) return natural.map((one) => one + spare / natural.length);
+  const wish = sum(natural) - sum(least);
+  const left = whole - sum(least);
+  if (left < 0) return least.map((one) => (one / sum(least)) * whole);
+  return least.map((one, i) => one + (wish === 0 ? 0 : ((natural[i]! - one) / wish) * left));
 }
 
 /** Blocks poured into columns, page after page: nothing runs over, nothing is dropped. */

@@ -4,6 +4,7 @@ import type { Job } from '../../job/job.ts';
 import type { Figure, Note, Ticket } from '../../takeoff/figure.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { tickets } from '../../takeoff/tickets.ts';
+import { formatNumber } from '../../units/format.ts';
 import { printable } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
@@ -68,6 +69,8 @@ function columnsOf({ x, y, width, height }: Rect): readonly Rect[] {
   }));
 }
 
+const NO_BREAK = '\u00a0';
+
 type Plain = (said: string) => string;
 
 function keyedBlocks(
@@ -109,6 +112,11 @@ function ticketBlocks(
 ): readonly Block[] {
   const { sheet } = words;
   const say = (value: Figure['value']) => plain(sayQuantity(sheet, value, job.units));
+  // The head of a column names what is counted; a length isn't broken at its fraction.
+  const cell = (value: Figure['value']) =>
+    value.of === 'count'
+      ? formatNumber(value.count)
+      : say(value).replaceAll(' ', value.of === 'length' ? NO_BREAK : ' ');
   return [
     subheading(sheet.stations[station], width),
     ...figures.map(({ key, value, role }) =>
@@ -124,7 +132,7 @@ function ticketBlocks(
       subheading(sheet.tables[key], width),
       ...tableBlocks(
         columns.map((column) => sheet.columns[column]),
-        rows.map((row) => row.map(say)),
+        rows.map((row) => row.map(cell)),
         width,
       ),
     ]),

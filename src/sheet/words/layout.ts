@@ -15,7 +15,7 @@ export const layoutEn = {
     metric: 'Millimetres and metres as marked',
   },
   sizes: 'Sizes are to the inside face of the form.',
-  figuresRule: 'Figures rule. Do not scale from the drawing.',
+  figuresRule: 'Figures rule: do not scale.',
   edges: 'Edges of the pour',
   edgeKinds: {
     free: 'Free edge: form',
@@ -48,7 +48,7 @@ export const layoutEn = {
   },
   keyPlace: (x: string, y: string) => `at ${x} across, ${y} up`,
   keyDatum: 'Places are from the first corner of the pad: across to the right, then up the page.',
-  checkBar: 'This bar is 2 in (50.8 mm) on a true print.',
+  checkBar: '2 in (50.8 mm) on a true print',
   withheld: 'No figures: this sketch can’t be poured as it stands.',
   withheldWhy: 'What to mend is listed under Cautions.',
   noScale: (scale: string) => `${scale} doesn’t fit this paper; drawn smaller.`,
@@ -59,8 +59,8 @@ export const layoutEn = {
   roles: {
     net: 'net',
     allowance: 'added',
-    rounding: 'added by rounding',
-    order: 'to have on site',
+    rounding: 'rounding',
+    order: '',
   },
   notes: 'Notes for the crew',
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',
