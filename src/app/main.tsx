@@ -12,15 +12,23 @@ import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { boot } from './boot.ts';
 import { SessionContext } from './SessionContext.ts';
+import { wordsFor } from './words/words.ts';
 
 const place = document.getElementById('root');
 if (!place) throw new Error('The page has no place for the app.');
 
-const { session, desk } = await boot();
-createRoot(place).render(
-  <StrictMode>
-    <SessionContext value={session}>
-      <App desk={desk} />
-    </SessionContext>
-  </StrictMode>,
-);
+const root = createRoot(place);
+try {
+  const { session, desk } = await boot();
+  root.render(
+    <StrictMode>
+      <SessionContext value={session}>
+        <App desk={desk} />
+      </SessionContext>
+    </StrictMode>,
+  );
+} catch (error) {
+  const why = error instanceof Error ? error.message : String(error);
+  root.render(<p className="opening">{wordsFor('en').app.cantStart(why)}</p>);
+  throw error;
+}

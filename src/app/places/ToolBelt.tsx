@@ -19,11 +19,13 @@ const MENU = 'draw-menu';
 
 /** What hangs on the belt: always under the sketch, where the thumb is, never on the drawing. */
 export function ToolBelt() {
-  const words = useWords().app.belt;
+  const { belt: words, done } = useWords().app;
   const session = useSession();
   const tool = useAppState((state) => state.tool);
   const history = useAppState((state) => state.history);
   const drawing = DRAWS.includes(tool);
+  const undone = canUndo(history) ? done[history.now.label] : undefined;
+  const redone = done[history.future[0]?.label ?? ''];
   return (
     <section className="belt" aria-label={words.label}>
       {HANDS.map((one) => (
@@ -53,6 +55,7 @@ export function ToolBelt() {
         type="button"
         className="belt-tool"
         disabled={!canUndo(history)}
+        title={undone ? words.undoWhat(undone) : undefined}
         onClick={session.undo}
       >
         <ToolIcon tool="undo" />
@@ -62,6 +65,7 @@ export function ToolBelt() {
         type="button"
         className="belt-tool"
         disabled={!canRedo(history)}
+        title={redone ? words.redoWhat(redone) : undefined}
         onClick={session.redo}
       >
         <ToolIcon tool="redo" />

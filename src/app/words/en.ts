@@ -217,6 +217,8 @@ export const en = {
     offline: 'Ready to work without signal.',
   },
   strips: 'To know first',
+  cantStart: (why: string) =>
+    `Notchpad could not start (${why}). The jobs on this device are untouched. Load the page again, or try another browser.`,
 };
 
 export type AppWords = typeof en;
