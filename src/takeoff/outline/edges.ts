@@ -150,7 +150,8 @@ function inDrawnOrder(
   groups: readonly (readonly number[])[],
   edges: readonly PourEdge[],
 ): Joined {
-  const starts = new Map(edges.map(({ from }, g) => [placeNumber(from), g]));
+  const origin = edges[0]!.from;
+  const starts = new Map(edges.map(({ from }, g) => [placeNumber(from, origin), g]));
   const sources = new Set(stretches.map(({ member }) => member));
   let start = 0;
   let place: Place = [Math.min(...sources), 0];
@@ -158,9 +159,9 @@ function inDrawnOrder(
     if (!sources.has(member)) continue;
     const { feature } = members[member]!;
     const corners = feature.shape.form === 'round' ? [] : feature.shape.corners;
-    const corner = corners.findIndex((one) => starts.has(placeNumber(one)));
+    const corner = corners.findIndex((one) => starts.has(placeNumber(one, origin)));
     if (corner < 0) continue;
-    start = starts.get(placeNumber(corners[corner]!))!;
+    start = starts.get(placeNumber(corners[corner]!, origin))!;
     place = [member, corner];
     break;
   }
@@ -176,8 +177,8 @@ function inDrawnOrder(
 }
 
 /** One number for each place: no two places of a job are farther apart than the extent limit, which is under 2^26. */
-function placeNumber({ x, y }: Point): number {
-  return x * 2 ** 26 + y;
+function placeNumber({ x, y }: Point, origin: Point): number {
+  return (x - origin.x) * 2 ** 26 + (y - origin.y);
 }
 
 /** Whether one place on the sketch comes before another. */

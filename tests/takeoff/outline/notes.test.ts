@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Feature } from '../../../src/job/job.ts';
 import { netPour } from '../../../src/takeoff/outline/netPour.ts';
 import { OUTLINE_NOTE_CODES } from '../../../src/takeoff/outline/notes.ts';
-import { FOOT, INCH } from '../../../src/units/grid.ts';
+import { FOOT, SIXTEENTH } from '../../../src/units/grid.ts';
 import { blockOut, jobOf, type Places, post, shape, wall } from './site.ts';
 
 const PAD: Places = [
@@ -433,34 +433,33 @@ describe('look before you build', () => {
     expect(notesOf([pad, box]).map(({ code }) => code)).toContain('narrow-neck');
   });
 
-  test('slivers that are dissolved are told', () => {
-    // Two slabs, drawn apart by 3/32 in across the whole pad at a slant: a strip of pour thinner than 'close enough'.
-    const gap = INCH / 24;
-    const unit = 1;
-    const place = (feet: number) => feet * FOOT;
-    const left: Places = [
-      [place(-1), place(-1)],
-      [place(10), place(-1)],
-      [place(10), place(11)],
-      [place(-1), place(11)],
-    ];
-    const right: Places = [
-      [place(10) + gap, place(-1)],
-      [place(19), place(-1)],
-      [place(19), place(11)],
-      [place(10) + gap, place(11)],
-    ];
-    const { pour, notes } = netPour(
-      jobOf([
-        pad,
-        shape('existing-slab', 'left', left, unit),
-        shape('existing-slab', 'right', right, unit),
-      ]),
-    );
-    // Welded together, they leave no strip at all; only the last foot is poured.
-    expect(pour!.pieces).toHaveLength(1);
+  /*
+   *   ┌────────┬┬────────┐
+   *   │ left   ││  right │    two slabs over the pad, up to 3/32 in apart: the strip between would be a piece of pour
+   *   └────────┴┴────────┘
+   */
+  test('a strip thinner than close enough is dissolved, and told', () => {
+    const gap = 3 / 32 / 12;
+    const left = shape('existing-slab', 'left', [
+      [-1, -1],
+      [10, -1],
+      [10 - gap / 4, 11],
+      [-1, 11],
+    ]);
+    const right = shape('existing-slab', 'right', [
+      [10 + gap / 4, -1],
+      [19, -1],
+      [19, 11],
+      [10 + gap * 0.6, 11],
+    ]);
+    const { pour, notes } = netPour(jobOf([pad, left, right]));
     expect(pour!.area).toBe(10 * FOOT * FOOT);
-    expect(notes.map(({ code }) => code)).toEqual(['close-enough']);
+    expect(pour!.slivers).toHaveLength(1);
+    const [sliver] = pour!.slivers;
+    expect(sliver!.area / sliver!.length).toBeLessThan(SIXTEENTH);
+    expect(sliver!.length / FOOT).toBeCloseTo(10, 1);
+    const note = notes.find(({ code }) => code === 'slivers-dissolved');
+    expect(note).toMatchObject({ weight: 'assumption', at: [sliver!.at] });
   });
 
   test('a zone that is broken is named, and the pour stands', () => {
