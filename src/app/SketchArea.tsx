@@ -33,7 +33,9 @@ export function SketchArea({ station }: { readonly station: Station }) {
         onCommit={session.commit}
         onRefusal={session.refuse}
       />
-      {job.features.length === 0 ? <p className="sketch-empty">{words.app.sketch.empty}</p> : null}
+      {job.features.length === 0 && state.tool === 'pick' ? (
+        <p className="sketch-empty">{words.app.sketch.empty}</p>
+      ) : null}
       <RefusalNote />
     </section>
   );

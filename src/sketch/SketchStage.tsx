@@ -204,7 +204,7 @@ function useView(
   return useMemo(() => view ?? (size ? fitView(job, size) : null), [view, size, job]);
 }
 
-/** A corner that was typed may lie off the screen: the view follows it, once. */
+/** A corner that was typed may lie off the screen: the view takes it in with the rest, once. */
 function useTypedInSight(
   { path, snap }: Showing,
   view: View | null,
@@ -215,9 +215,8 @@ function useTypedInSight(
   useEffect(() => {
     if (seen.current === path) return;
     seen.current = path;
-    const last = path[path.length - 1];
-    if (!last || snap || !view || !size) return;
-    const next = withInSight(view, size, last);
+    if (snap || !view || !size) return;
+    const next = withInSight(view, size, path, BAR_PX);
     if (next !== view) onView(next);
   }, [path, snap, view, size, onView]);
 }

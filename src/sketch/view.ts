@@ -1,3 +1,4 @@
+import { boxOf } from '../geometry/box.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Job, UnitStyle } from '../job/job.ts';
 import { EXTENT_LIMIT, FOOT, INCH, METRE, MILLIMETRE } from '../units/grid.ts';
@@ -91,15 +92,27 @@ export function panBy(view: View, dx: number, dy: number): View {
   });
 }
 
-/** The same view when a place is well on screen; else with that place in the middle. */
-export function withInSight(view: View, size: Size, at: Point): View {
-  const { x, y } = toScreen(view, size, at);
+/**
+ * The same view when the last of these places is well on screen, above a bar of `bar` pixels at its foot; else one that
+ * shows them all there, from no closer than before.
+ */
+export function withInSight(view: View, size: Size, path: readonly Point[], bar: number): View {
+  const last = path[path.length - 1];
+  if (!last) return view;
+  const { x, y } = toScreen(view, size, last);
+  const height = size.height - bar;
   const inSight =
     x >= IN_SIGHT_PX &&
     y >= IN_SIGHT_PX &&
     x <= size.width - IN_SIGHT_PX &&
-    y <= size.height - IN_SIGHT_PX;
-  return inSight ? view : bounded({ ...view, center: at });
+    y <= height - IN_SIGHT_PX;
+  if (inSight) return view;
+  const { minX, minY, maxX, maxY } = boxOf(path);
+  const across = Math.max(1, size.width - 2 * roomFor(size.width));
+  const up = Math.max(1, height - 2 * roomFor(height));
+  const gridPerPx = within(Math.max(view.gridPerPx, (maxX - minX) / across, (maxY - minY) / up));
+  const center = { x: (minX + maxX) / 2, y: (minY + maxY - bar * gridPerPx) / 2 };
+  return bounded({ center, gridPerPx });
 }
 
 const IN_SIGHT_PX = 24;

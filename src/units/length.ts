@@ -78,6 +78,12 @@ export function parseLength(typed: string, style: LengthStyle): Result<Grid> {
   return reading.ok ? ok(reading.value.grid) : reading;
 }
 
+/** How a number typed without a unit is taken, written out (`12` = 1'-0"); null when there is nothing to say. */
+export function bareLength(typed: string, style: LengthStyle): string | null {
+  const reading = readLength(typed, style);
+  return reading.ok && reading.value.assumed ? formatLength(reading.value.grid, style) : null;
+}
+
 export interface LengthFormat {
   /** Feet-inches are rounded to one of this many parts of an inch. 16 when not said. */
   readonly fraction?: 2 | 4 | 8 | 16 | 32 | 64;

@@ -108,10 +108,24 @@ describe('looking', () => {
   });
 });
 
-test('a place off the screen is brought to its middle, one in sight moves nothing', () => {
+test('a typed corner off the screen brings the whole outline above the bar; one in sight moves nothing', () => {
   const view = { center: { x: 0, y: 0 }, gridPerPx: 100 };
-  expect(withInSight(view, SIZE, { x: 30_000, y: -20_000 })).toBe(view);
-  expect(withInSight(view, SIZE, { x: 50_000, y: 0 }).center).toEqual({ x: 50_000, y: 0 });
+  const start = { x: 0, y: 0 };
+  expect(withInSight(view, SIZE, [start, { x: 30_000, y: -5_000 }], 160)).toBe(view);
+  for (const last of [
+    { x: 90_000, y: 4_000 },
+    { x: 30_000, y: -20_000 },
+  ]) {
+    const next = withInSight(view, SIZE, [start, last], 160);
+    expect(next.gridPerPx).toBeGreaterThanOrEqual(view.gridPerPx);
+    for (const place of [start, last]) {
+      const { x, y } = toScreen(next, SIZE, place);
+      expect(x).toBeGreaterThan(40);
+      expect(x).toBeLessThan(SIZE.width - 40);
+      expect(y).toBeGreaterThan(40);
+      expect(y).toBeLessThan(SIZE.height - 160 - 40);
+    }
+  }
 });
 
 describe('fitting', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { EXTENT_LIMIT, FOOT, INCH, METRE, MILLIMETRE, SIXTEENTH } from '../../src/units/grid.ts';
 import {
+  bareLength,
   formatLength,
   formatLengthDetail,
   parseLength,
@@ -89,6 +90,15 @@ describe('numbers without a unit', () => {
       expect(read(`1'-0"`, style)).toBe(FOOT);
     }
   });
+});
+
+test('a bare number says what it is taken for; a typed unit, or nothing readable, says nothing', () => {
+  expect(bareLength('12', 'feet-inches')).toBe('1\'-0"');
+  expect(bareLength('12-4.5', 'feet-inches')).toBe('12\'-4 1/2"');
+  expect(bareLength('12', 'decimal-feet')).toBe('12.00 ft');
+  expect(bareLength('3.5', 'metric')).toBe('3500 mm');
+  expect(bareLength("12'", 'feet-inches')).toBeNull();
+  expect(bareLength('abc', 'feet-inches')).toBeNull();
 });
 
 describe('refused', () => {

@@ -1,9 +1,12 @@
 import { useId } from 'react';
+import type { UnitStyle } from '../../job/job.ts';
 import { sayProblem } from '../../sheet/words/say.ts';
+import { bareLength } from '../../units/length.ts';
 import type { Problem } from '../../units/result.ts';
 import { useWords } from '../SessionContext.ts';
 
 interface SizeFieldProps {
+  readonly units: UnitStyle;
   readonly label: string;
   readonly text: string;
   readonly problems: readonly Problem[];
@@ -11,8 +14,9 @@ interface SizeFieldProps {
 }
 
 /** A typed size with what is wrong with it beside it. */
-export function SizeField({ label, text, problems, onText }: SizeFieldProps) {
-  const words = useWords().sheet;
+export function SizeField({ units, label, text, problems, onText }: SizeFieldProps) {
+  const words = useWords();
+  const taken = bareLength(text, units);
   const id = useId();
   return (
     <div className="field">
@@ -28,8 +32,13 @@ export function SizeField({ label, text, problems, onText }: SizeFieldProps) {
         onFocus={(event) => event.currentTarget.select()}
         onChange={(event) => onText(event.currentTarget.value)}
       />
+      {taken !== null && problems.length === 0 ? (
+        <p className="field-note" role="status">
+          {words.sketch.bar.takenAs(taken)}
+        </p>
+      ) : null}
       <p id={`${id}-says`} className="field-error" role="alert">
-        {problems.map((problem) => sayProblem(words, problem)).join(' ')}
+        {problems.map((problem) => sayProblem(words.sheet, problem)).join(' ')}
       </p>
     </div>
   );

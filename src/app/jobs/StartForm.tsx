@@ -85,6 +85,7 @@ export function StartForm({ units, onStart }: StartFormProps) {
         {SIZES[kind].map((size) => (
           <SizeField
             key={size}
+            units={units}
             label={jobs[size]}
             text={sizes[size]}
             problems={problems[size] ?? []}

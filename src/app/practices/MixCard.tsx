@@ -1,5 +1,5 @@
 import type { BagMix } from '../../job/job.ts';
-import { ok } from '../../units/result.ts';
+import { fail, ok } from '../../units/result.ts';
 import { useWords } from '../SessionContext.ts';
 import type { MixFieldsProps } from './mixFieldsProps.ts';
 import { volumeReading, weightReading } from './reading.ts';
@@ -31,8 +31,10 @@ export function MixCard({ bag, practices, units, onPractices }: MixCardProps) {
       <TypedField
         label={words.fields.mixName.label}
         text={bag.name}
-        parse={(text) => ok(text)}
-        say={() => ''}
+        parse={(text) =>
+          text.trim() === '' ? fail({ code: 'no-name', where: text }) : ok(text.trim())
+        }
+        say={() => words.nameNeeded}
         onValue={(name) => put({ name })}
       />
       <TypedReading

@@ -43,7 +43,7 @@ export function readingOf(field: TypedFieldKind, practices: Practices, units: Un
         parse: (text) => map(parseNumber(text), (number) => number * one),
         unit: units === 'metric' ? 'kgPerSquareMetre' : 'poundsPer100',
       };
-      return within(reading, 0, 50, (kg) => formatNumber(kg / one));
+      return within(reading, 0.1, 50, (kg) => formatNumber(kg / one));
     }
   }
 }

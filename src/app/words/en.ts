@@ -132,7 +132,7 @@ export const en = {
   },
   sketch: {
     label: 'Sketch',
-    empty: 'Blank site. Pick “Draw”, then “Pad”, and tap the corners.',
+    empty: 'Blank site. Draw a pad: choose “Pad”, then tap its corners or type its edges.',
     refused: 'Not done',
     dismiss: 'Close',
   },

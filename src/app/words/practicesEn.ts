@@ -50,6 +50,7 @@ export const practicesEn = {
   removeMix: (name: string) => `Take out ${name}`,
   mixInUse: 'The blend uses this mix. Choose another one first.',
   newMix: 'Another mix',
+  nameNeeded: 'Type the name of the mix, as printed on the bag.',
   mixes: 'Mixes, as printed on your bags',
   blend: 'Blend',
   allowance: 'Allowance',

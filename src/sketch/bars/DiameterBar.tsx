@@ -1,8 +1,7 @@
-import { parseLength } from '../../units/length.ts';
 import type { Typed } from '../tools/tool.ts';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
 import { TypedBox } from '../typed/TypedBox.tsx';
-import { useTyped } from '../typed/useTyped.ts';
+import { useTypedLength } from '../typed/useTypedLength.ts';
 import type { BarProps } from './barProps.ts';
 
 interface DiameterBarProps extends BarProps {
@@ -13,7 +12,7 @@ interface DiameterBarProps extends BarProps {
 /** A round block-out whose middle stands: its diameter. */
 export function DiameterBar({ words, units, sayProblem, onTyped, onCancel }: DiameterBarProps) {
   const says = words.bar;
-  const diameter = useTyped((text) => parseLength(text, units), sayProblem);
+  const diameter = useTypedLength(units, words, sayProblem);
   return (
     <form
       className="sketch-bar"

@@ -1,11 +1,11 @@
 import { useRef, useState } from 'react';
 import { parseAngle } from '../../units/angle.ts';
-import { parseLength } from '../../units/length.ts';
 import type { Asks } from '../tools/machine.ts';
 import type { Heading, Typed } from '../tools/tool.ts';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
 import { TypedBox } from '../typed/TypedBox.tsx';
 import { useTyped } from '../typed/useTyped.ts';
+import { useTypedLength } from '../typed/useTypedLength.ts';
 import type { BarProps } from './barProps.ts';
 
 const HEADINGS: readonly Heading[] = ['direction', 'left', 'right'];
@@ -29,7 +29,7 @@ export function DrawBar({
   onCancel,
 }: DrawBarProps) {
   const says = words.bar;
-  const length = useTyped((text) => parseLength(text, units), sayProblem);
+  const length = useTypedLength(units, words, sayProblem);
   const angle = useTyped<number>(parseAngle, sayProblem);
   const lengthBox = useRef<HTMLInputElement>(null);
   const [heading, setHeading] = useState<Heading>('direction');

@@ -2,12 +2,12 @@ import { useEffect, useRef, useState } from 'react';
 
 import { apply, type Command } from '../../job/commands.ts';
 import type { Feature, Job } from '../../job/job.ts';
-import { formatLength, parseLength } from '../../units/length.ts';
+import { formatLength } from '../../units/length.ts';
 import { lengthOf } from '../edgeMeasures.ts';
 import { edgeLetters } from '../featureName.ts';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
 import { TypedBox } from '../typed/TypedBox.tsx';
-import { useTyped } from '../typed/useTyped.ts';
+import { useTypedLength } from '../typed/useTypedLength.ts';
 import type { BarProps } from './barProps.ts';
 
 interface LengthBarProps extends BarProps {
@@ -33,7 +33,7 @@ export function LengthBar({
   const says = words.length;
   const now = lengthOf(feature, corner);
   const letters = edgeLetters(feature, corner);
-  const length = useTyped((text) => parseLength(text, units), sayProblem);
+  const length = useTypedLength(units, words, sayProblem);
   const [moves, setMoves] = useState<'start' | 'end'>('end');
   const [slides, setSlides] = useState(true);
   const box = useRef<HTMLInputElement>(null);

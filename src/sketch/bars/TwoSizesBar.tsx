@@ -1,9 +1,8 @@
 import { useState } from 'react';
-import { parseLength } from '../../units/length.ts';
 import type { Typed } from '../tools/tool.ts';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
 import { TypedBox } from '../typed/TypedBox.tsx';
-import { useTyped } from '../typed/useTyped.ts';
+import { useTypedLength } from '../typed/useTypedLength.ts';
 import type { BarProps } from './barProps.ts';
 
 interface TwoSizesBarProps extends BarProps {
@@ -23,8 +22,8 @@ export function TwoSizesBar({
   onCancel,
 }: TwoSizesBarProps) {
   const says = words.bar;
-  const across = useTyped((text) => parseLength(text, units), sayProblem);
-  const up = useTyped((text) => parseLength(text, units), sayProblem);
+  const across = useTypedLength(units, words, sayProblem);
+  const up = useTypedLength(units, words, sayProblem);
   const isSizes = what === 'sizes';
   // On a phone most first corners are tapped, and the boxes would only hide the site.
   const [open, setOpen] = useState(() => isSizes || matchMedia('(min-width: 700px)').matches);
