@@ -112,7 +112,7 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode, string>> = 
     'Stakes no more than {spacing} apart, with one no more than {fromEnd} from each end of a run. A corner is held by two, one on either side of it. Stakes at splices are not counted yet.',
   'stakes-on-curves': 'On curves stakes stand no more than {spacing} apart.',
   'mesh-laid-in-rows':
-    'Sheets lie in rows along the longest edge or across it, whichever takes fewer, {cover} in from every edge. Offcuts of {offcut} or more are used again; what is ripped off a sheet’s side is not.',
+    'Sheets lie in rows along the longest side or across it, whichever takes fewer, {cover} in from every edge. Offcuts of {offcut} or more are used again; what is ripped off a sheet’s side is not.',
   'mesh-lap-used': 'Sheets of {length} by {width} lap by {lap}, on their sides and on their ends.',
   'strip-edges': 'Strip goes on the kinds of edge chosen under practices, full depth.',
   'strip-none':

@@ -2,7 +2,7 @@ import type { Grid } from '../../units/grid.ts';
 import type { NetPour, PourEdge } from '../outline/pour.ts';
 
 /**
- * Direction of the longest straight side of the pour, radians in [0, π): the way that mesh is laid along. A side goes on
+ * Direction of the longest straight side of the pour, radians: the way that mesh is laid along. A side goes on
  * through joints where only what it meets changes. Of sides as long as each other (within `closeness`) the first counts,
  * so that turning the job doesn't choose another.
  */
@@ -30,8 +30,7 @@ export function longestWay(pour: NetPour, closeness: Grid): number {
       }
     }
   }
-  // Rows have no front: the way there is the way back.
-  return ((way % Math.PI) + Math.PI) % Math.PI;
+  return way;
 }
 
 /** Whether b carries on in the direction of a, leaving a's line by no more than `closeness`. */

@@ -15,8 +15,9 @@ import { LEAST_OFFCUT, MOST_PIECES, meshWeight } from './rules.ts';
 import { directionOf, type Strip, stripsAlong } from './strips.ts';
 
 /**
- * Mesh sheets, counted by laying them: the pour inset by the cover, in rows along its longest edge or across it, whichever
- * takes fewer sheets. One fixed layout, quick enough for every frame of a drag; it doesn't search for the best start.
+ * Mesh sheets, counted by laying them: the pour inset by the cover, in rows along its longest side or across it, begun at
+ * either edge, whichever of the four takes the fewest sheets. Quick enough for every frame of a drag; it doesn't search for
+ * the best start in between.
  * @param polygons The pour as polygons, arcs flattened.
  */
 export function mesh(
@@ -53,8 +54,10 @@ export function mesh(
     const strips = stripsAlong(inset, angle, sheetWidth, lap, closeness);
     return { angle, strips, plan: cutStrips(strips, sheetLength, lap, closeness) };
   };
-  const [first, second] = [lay(along), lay(along + Math.PI / 2)];
-  const { angle, strips, plan } = takesFewer(second.plan, first.plan) ? second : first;
+  // Along the longest side and across it, and from either side: a layout started at the far side is the same one turned.
+  const { angle, strips, plan } = [0, 1, 2, 3]
+    .map((quarter) => lay(along + (quarter * Math.PI) / 2))
+    .reduce((best, other) => (takesFewer(other.plan, best.plan) ? other : best));
   const sheetArea = sheetLength * sheetWidth;
   return {
     figured: {

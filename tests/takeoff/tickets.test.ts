@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest';
+import { demoJob } from '../../src/job/demo.ts';
+import type { Job } from '../../src/job/job.ts';
+import { blankJob } from '../../src/job/start.ts';
+import type { Figure, Quantity } from '../../src/takeoff/figure.ts';
+import { FIGURE_KEYS } from '../../src/takeoff/keys.ts';
+import { takeoff } from '../../src/takeoff/takeoff.ts';
+import { tickets } from '../../src/takeoff/tickets.ts';
+import { INCH } from '../../src/units/grid.ts';
+
+function figuresOf(job: Job): readonly Figure[] {
+  return tickets(job, takeoff(job)).flatMap(({ figures }) => figures);
+}
+
+/** The sample job with a form that gives another depth, so that every figure is there. */
+function fullJob(): Job {
+  const job = demoJob();
+  return { ...job, practices: { ...job.practices, thickness: 5 * INCH } };
+}
+
+function amount(quantity: Quantity): number {
+  switch (quantity.of) {
+    case 'length':
+      return quantity.grid;
+    case 'area':
+      return quantity.grid2;
+    case 'volume':
+      return quantity.grid3;
+    case 'weight':
+      return quantity.kg;
+    case 'count':
+      return quantity.count;
+    default:
+      throw new Error(quantity.of);
+  }
+}
+
+describe('tickets', () => {
+  test('are in the order of the day, one a station', () => {
+    const stations = tickets(demoJob(), takeoff(demoJob())).map(({ station }) => station);
+    expect(stations).toEqual(['ground', 'forms', 'steel', 'joints', 'mix']);
+  });
+
+  test('hold every figure there is, once', () => {
+    const keys = figuresOf(fullJob()).map(({ key }) => key);
+    expect([...keys].sort()).toEqual([...FIGURE_KEYS].sort());
+  });
+
+  test('without a pour hold none', () => {
+    expect(figuresOf(blankJob())).toEqual([]);
+  });
+
+  test('net, allowance, rounding and order are told apart', () => {
+    const roles = Object.fromEntries(figuresOf(fullJob()).map(({ key, role }) => [key, role]));
+    expect(roles).toMatchObject({
+      'net-volume': 'net',
+      allowance: 'allowance',
+      'bag-rounding': 'rounding',
+      bags: 'order',
+      needed: undefined,
+    });
+  });
+
+  test('rows have as many cells as columns', () => {
+    for (const { tables } of tickets(fullJob(), takeoff(fullJob()))) {
+      for (const { columns, rows } of tables) {
+        for (const row of rows) expect(row).toHaveLength(columns.length);
+      }
+    }
+  });
+});
+
+describe('workings', () => {
+  const figures = figuresOf(fullJob());
+  const byKey = new Map(figures.map((one) => [one.key as string, one]));
+
+  test.each(figures.map((one) => [one.key, one] as const))(
+    '%s is the working of its figure',
+    (key, one) => {
+      const working = one.working();
+      expect(working.of).toBe(key);
+      expect(working.source.length).toBeGreaterThan(0);
+      expect(working.formula).not.toBe('');
+      for (const input of working.inputs) {
+        const figure = input.from === 'figure' ? byKey.get(input.key) : undefined;
+        // An input that is a figure has that figure's value.
+        if (figure) expect(amount(input.value)).toBeCloseTo(amount(figure.value), -8);
+      }
+      for (const { template = '', values = [] } of working.steps ?? []) {
+        values.forEach((_, i) => {
+          expect(template).toContain(`{${i}}`);
+        });
+      }
+    },
+  );
+
+  test.each(['edge-free', 'form-length', 'strip-length', 'net-area'])(
+    'the steps of %s add up to it exactly',
+    (key) => {
+      const figure = byKey.get(key)!;
+      const sum = (figure.working().steps ?? []).reduce((all, { value }) => all + amount(value), 0);
+      expect(sum).toBe(amount(figure.value));
+    },
+  );
+
+  test('stakes: the places of all runs, less those that are blocked', () => {
+    const places = byKey
+      .get('stakes')!
+      .working()
+      .steps!.reduce((all, { value }) => all + amount(value), 0);
+    expect(places - amount(byKey.get('stakes-blocked')!.value)).toBe(
+      amount(byKey.get('stakes')!.value),
+    );
+  });
+
+  test('bags: the lines add up', () => {
+    const value = (key: string) => amount(byKey.get(key)!.value);
+    expect(value('needed') + value('bag-rounding')).toBe(value('made'));
+  });
+});
