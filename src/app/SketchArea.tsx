@@ -17,8 +17,10 @@ export function SketchArea({ station }: { readonly station: Station }) {
   return (
     <section className="sketch" aria-label={words.app.sketch.label}>
       <SketchStage
+        key={state.jobId}
         job={job}
         takeoff={live.takeoff}
+        figuring={live.standing === 'behind'}
         station={station}
         tool={state.tool}
         selection={state.selection}

@@ -26,6 +26,8 @@ export interface SketchStageProps {
   /** The job on screen: with the preview of a gesture under way, when there is one. */
   readonly job: Job;
   readonly takeoff: Takeoff;
+  /** The takeoff is of an earlier job; that of this one is being figured. */
+  readonly figuring: boolean;
   readonly station: Station;
   readonly tool: ToolName;
   readonly selection: Selection | null;
@@ -53,7 +55,7 @@ export function SketchStage(props: SketchStageProps) {
   const [asking, setAsking] = useState(false);
   const site = useMemo(() => siteOf(standing), [standing]);
   const view = useView(props, standing, size);
-  const drawing = useDrawing(props, view);
+  const drawing = useDrawing(props, view, standing !== job);
 
   function sceneNow(): Scene | null {
     if (!view || !size) return null;

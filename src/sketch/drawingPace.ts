@@ -20,16 +20,29 @@ export function withCost(
 /** Half a frame at 60 a second: the takeoff needs the other half. */
 const BUDGET_MS = 8;
 
+/** Marks above which nothing is tried in the middle of a gesture that isn't known to fit. */
+const MANY_MARKS = 1000;
+
+/** What a drawing costs without its dimensions, more or less: a first guess, until it was tried. */
+const PLAIN_SHARE = 0.5;
+
 /**
  * While something moves, no more is drawn than fits in a frame: placing dimensions is most of the work. What is moved is
- * shown by its own outline above the drawing in any case, and the whole drawing comes back when the hand rests.
+ * shown by its own outline above the drawing in any case, and the whole drawing comes back when all is settled.
+ * @param marks How many the last drawing has.
  */
-export function detailFor(resting: boolean, { full, plain }: DrawingCost): Detail {
-  if (resting || fits(full)) return 'full';
-  return fits(plain) ? 'plain' : 'last';
+export function detailFor(settled: boolean, { full, plain }: DrawingCost, marks: number): Detail {
+  const fits = marks > MANY_MARKS ? surelyFits : mayFit;
+  if (settled || fits(full)) return 'full';
+  const guess = plain.length > 0 ? plain : full.map((ms) => ms * PLAIN_SHARE);
+  return fits(guess) ? 'plain' : 'last';
 }
 
 /** One slow time may have been the browser's own business; two are the drawing's. */
-function fits(times: readonly number[]): boolean {
-  return times.length < 2 || Math.min(...times) <= BUDGET_MS;
+function mayFit(times: readonly number[]): boolean {
+  return times.length < 2 || surelyFits(times);
+}
+
+function surelyFits(times: readonly number[]): boolean {
+  return times.some((ms) => ms <= BUDGET_MS);
 }

@@ -15,6 +15,8 @@ import type { SketchWords } from './words/en.ts';
 interface Drawn {
   readonly job: Job;
   readonly takeoff: Takeoff;
+  /** The takeoff is of an earlier job; that of this one is being figured. */
+  readonly figuring: boolean;
   readonly station: Station;
   readonly selection: Selection | null;
   readonly words: SketchWords;
@@ -23,10 +25,16 @@ interface Drawn {
 /** How long the hand rests before the whole drawing comes back. */
 const REST_MS = 150;
 
-/** The drawing at the zoom of a view. Looking aside draws nothing anew. */
+/**
+ * The drawing at the zoom of a view. Looking aside draws nothing anew. A drawing too large to be made within a frame waits
+ * until the hand lets go and the figures are those of the job; until then its dimensions, which would be of the job
+ * before, are left out.
+ * @param inHand Whether the job is the preview of a gesture under way.
+ */
 export function useDrawing(
-  { job, takeoff, station, selection, words }: Drawn,
+  { job, takeoff, figuring, station, selection, words }: Drawn,
   view: View | null,
+  inHand: boolean,
 ): {
   readonly marks: readonly Mark[];
   /** False while something moves that leaves no time for dimensions. */
@@ -40,11 +48,16 @@ export function useDrawing(
   const zoomRests = useRests(gridPerPx);
   const cost = useRef(UNKNOWN_COST);
   const last = useRef<readonly Mark[]>([]);
-  const detail = detailFor(jobRests && zoomRests, cost.current);
+  const settled = jobRests && zoomRests && !inHand && !figuring;
+  const detail = detailFor(settled, cost.current, last.current.length);
+  const outdated = inHand || figuring || !jobRests;
 
   const marks = useMemo(() => {
     if (gridPerPx === null) return [];
-    if (detail === 'last') return last.current;
+    if (detail === 'last') {
+      if (outdated) last.current = withoutDimensions(last.current);
+      return last.current;
+    }
     const began = performance.now();
     last.current = drawPlan(job, takeoff, {
       station,
@@ -53,9 +66,10 @@ export function useDrawing(
       dimensions: detail === 'full',
       ...(selected === undefined ? {} : { selected }),
     });
-    cost.current = withCost(cost.current, detail, performance.now() - began);
+    // Without a pour there is little to draw: that says nothing of the next time.
+    if (takeoff.pour) cost.current = withCost(cost.current, detail, performance.now() - began);
     return last.current;
-  }, [detail, job, takeoff, station, gridPerPx, words, selected]);
+  }, [detail, outdated, job, takeoff, station, gridPerPx, words, selected]);
 
   const known = useRef<{
     readonly marks: readonly Mark[];
@@ -82,4 +96,10 @@ function useRests(value: unknown): boolean {
     return () => clearTimeout(timer);
   }, [value]);
   return rested === value;
+}
+
+/** The same marks (the same list) when there are none among them. */
+function withoutDimensions(marks: readonly Mark[]): readonly Mark[] {
+  const rest = marks.filter(({ layer }) => layer !== 'dimensions');
+  return rest.length === marks.length ? marks : rest;
 }

@@ -50,7 +50,7 @@ function job(name: string, features: readonly Feature[]): Job {
     units: 'feet-inches',
     features,
     practices: defaultPractices(),
-    nextId: 1,
+    nextId: 10_000,
   };
 }
 

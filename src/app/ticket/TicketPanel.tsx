@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import type { Station } from '../../takeoff/figure.ts';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
 import { shownJob } from '../state.ts';
@@ -13,8 +14,11 @@ export function TicketPanel({ station }: { readonly station: Station }) {
   const live = useLiveTakeoff();
   const shown = useAppState(shownJob);
   // Figures are read with the job that they were figured from; only the units are today's.
-  const of = live.of;
-  const ticket = of ? ticketOf(of, live.takeoff, station) : null;
+  const { of, takeoff } = live;
+  const ticket = useMemo(
+    () => (of ? ticketOf(of, takeoff, station) : null),
+    [of, takeoff, station],
+  );
   const notes = live.takeoff.notes.filter((note) => concerns(note.station, note.weight, station));
   const stopped = notes.some((note) => note.weight === 'stop');
   return (

@@ -6,6 +6,7 @@ import { edgesOf } from '../site.ts';
 import type { Showing } from '../tools/machine.ts';
 import type { Selection } from '../tools/tool.ts';
 import { type Spot, toScreen } from '../view.ts';
+import { handlesToPaint } from './handles.ts';
 import { FONT, type Look } from './paintMarks.ts';
 
 /** What lies above the drawing: the selection, the guides, and the outline in hand. */
@@ -58,22 +59,30 @@ function paintSelected(
     context.stroke();
     return;
   }
-  for (const edge of edgesOf(feature)) {
-    context.lineWidth = edge.from.id === corner ? 5 : 2;
-    strokeEdge(context, edge, look);
+  const edges = edgesOf(feature);
+  // One stroke for all: a stroke an edge costs a frame on a long outline.
+  context.beginPath();
+  for (const edge of edges) traceEdge(context, edge, look);
+  context.stroke();
+  const chosen = edges.find(({ from }) => from.id === corner);
+  if (chosen) {
+    context.lineWidth = 5;
+    context.beginPath();
+    traceEdge(context, chosen, look);
+    context.stroke();
   }
-  shape.corners.forEach((one, index) => {
-    paintHandle(context, one, one.id === corner, cornerLetter(index), look);
-  });
+  for (const index of handlesToPaint(shape.corners, corner, view, size)) {
+    const one = shape.corners[index];
+    if (one) paintHandle(context, one, one.id === corner, cornerLetter(index), look);
+  }
 }
 
-function strokeEdge(
+function traceEdge(
   context: CanvasRenderingContext2D,
   { from, to, arc }: ReturnType<typeof edgesOf>[number],
   { view, size }: Look,
 ): void {
   const start = toScreen(view, size, from);
-  context.beginPath();
   context.moveTo(start.x, start.y);
   if (arc) {
     const center = toScreen(view, size, { x: arc.cx, y: arc.cy });
@@ -84,7 +93,6 @@ function strokeEdge(
     const end = toScreen(view, size, to);
     context.lineTo(end.x, end.y);
   }
-  context.stroke();
 }
 
 function paintHandle(
