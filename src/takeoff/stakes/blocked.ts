@@ -1,4 +1,5 @@
 import type { Box } from '../../geometry/box.ts';
+import { isInsideAny } from '../../geometry/inside.ts';
 import { locate } from '../../geometry/locate.ts';
 import type { Point, Polygon, Ring } from '../../geometry/point.ts';
 import type { Job } from '../../job/job.ts';
@@ -35,8 +36,5 @@ export function obstacleAt(place: Point, all: readonly Obstacle[]): Obstacle | u
 
 /** Whether a stake at `place` would stand in the pour itself, across a slot too narrow for it. */
 export function inPour(place: Point, polygons: readonly Polygon[]): boolean {
-  return polygons.some(
-    ({ outer, holes }) =>
-      locate(place, outer) === 'inside' && !holes.some((hole) => locate(place, hole) !== 'outside'),
-  );
+  return isInsideAny(place, polygons);
 }
