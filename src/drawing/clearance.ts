@@ -39,6 +39,9 @@ interface Stretch {
   readonly what: number;
   readonly a: Place;
   readonly b: Place;
+  /** A little short of both ends, so that lines which only meet at their ends don't count as crossing. */
+  readonly shortA: Place;
+  readonly shortB: Place;
 }
 interface Filled {
   readonly what: number;
@@ -98,8 +101,13 @@ function overBox(cell: number, box: TurnedBox, visit: (key: number) => boolean):
   return false;
 }
 
+const SHORT_MM = 0.3;
+
 export function addLine({ cell, lines }: Clearance, what: number, a: Place, b: Place): void {
-  const stretch = { what, a, b };
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const short = length === 0 ? 0 : Math.min(SHORT_MM / length, 1 / 3);
+  const between = (t: number): Place => ({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
+  const stretch = { what, a, b, shortA: between(short), shortB: between(1 - short) };
   alongLine(cell, a, b, (key) => {
     put(lines, key, stretch);
     return false;
@@ -140,7 +148,9 @@ export function isLineFree(clearance: Clearance, a: Place, b: Place, what: numbe
       ((what & BOXES) !== 0 &&
         (boxes.get(key)?.some((one) => (one.what & what) !== 0 && lineMeetsBox(a, b, one.box)) ??
           false)) ||
-      (lines.get(key)?.some((one) => (one.what & what) !== 0 && linesCross(a, b, one.a, one.b)) ??
+      (lines
+        .get(key)
+        ?.some((one) => (one.what & what) !== 0 && linesCross(a, b, one.shortA, one.shortB)) ??
         false),
   );
 }

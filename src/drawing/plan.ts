@@ -145,10 +145,10 @@ function keepClear(board: Board, features: readonly Feature[], loops: readonly L
     for (const side of sides) lines(pathPoints(edgePath(side), 4), hole ? OPENING : OUTLINE);
   }
   for (const { kind, shape } of features) {
-    const path = kind === 'pad' || kind === 'block-out' ? undefined : shapePath(shape);
+    const path = kind === 'pad' ? undefined : shapePath(shape);
     if (!path) continue;
     const points = pathPoints(path, 4);
-    lines(path.closed ? [...points, points[0]!] : points, FEATURE);
+    lines(path.closed ? [...points, points[0]!] : points, kind === 'block-out' ? OPENING : FEATURE);
   }
 }
 

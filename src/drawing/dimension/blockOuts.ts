@@ -1,7 +1,16 @@
 import { distanceToEdge } from '../../geometry/locate.ts';
 import type { Point } from '../../geometry/point.ts';
-import { DIMENSION, isLineFree, type Place, SYMBOL, TEXT } from '../clearance.ts';
-import { along, type Board, dot, lengthText, toMm, wayFrom, writeWithLeader } from './board.ts';
+import { DIMENSION, EXTENSION, isLineFree, type Place, SYMBOL, TEXT } from '../clearance.ts';
+import {
+  along,
+  type Board,
+  dot,
+  lengthText,
+  rule,
+  toMm,
+  wayFrom,
+  writeWithLeader,
+} from './board.ts';
 import { keep, keepInLane, middleOf } from './keyed.ts';
 import { drawInLane } from './linear.ts';
 import type { Loop, MeasuredSide } from './loops.ts';
@@ -144,24 +153,14 @@ function drawTie(board: Board, point: Point, { to, length }: Tie): void {
 
 /** A cross through the middle of a round one, in chain lines where it is large enough. */
 function drawCentre(board: Board, center: Point, radius: number): void {
-  const reach = radius + 1.2 * board.gridPerMm;
   const at: Place = toMm(board, center);
-  const half = reach / board.gridPerMm;
+  const half = radius / board.gridPerMm + 1.2;
   for (const way of [
     { x: 1, y: 0 },
     { x: 0, y: 1 },
   ]) {
     const [a, b] = [along(at, way, -half), along(at, way, half)];
     if (!isLineFree(board.clearance, a, b, TEXT | SYMBOL | DIMENSION)) continue;
-    board.marks.push({
-      kind: 'line',
-      layer: 'dimensions',
-      style: 'centre',
-      path: {
-        start: { x: center.x - way.x * reach, y: center.y - way.y * reach },
-        segments: [{ to: { x: center.x + way.x * reach, y: center.y + way.y * reach } }],
-        closed: false,
-      },
-    });
+    rule(board, 'centre', EXTENSION, a, b);
   }
 }

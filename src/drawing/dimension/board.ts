@@ -184,10 +184,7 @@ export function write(board: Board, lettered: Lettered): void {
 
 /** Draws a straight line and keeps it clear of what comes later. */
 export function rule(board: Board, style: LineStyle, what: number, a: Place, b: Place): void {
-  // A little short, so that lines which only touch at their ends don't count as crossing.
-  const way = wayFrom(a, b);
-  const short = Math.min(0.3, Math.hypot(b.x - a.x, b.y - a.y) / 3);
-  addLine(board.clearance, what, along(a, way, short), along(b, way, -short));
+  addLine(board.clearance, what, a, b);
   board.marks.push({
     kind: 'line',
     layer: 'dimensions',
@@ -238,7 +235,8 @@ export function writeWithLeader(board: Board, wanted: LeaderText): boolean {
           measures,
         };
         if (!isRoomFor(board, lettered)) continue;
-        const avoid = TEXT | SYMBOL | DIMENSION | (strict ? EXTENSION | OUTLINE : 0);
+        if (!isLineFree(board.clearance, target, elbow, TEXT | SYMBOL)) continue;
+        const avoid = DIMENSION | (strict ? EXTENSION | OUTLINE : 0);
         if (!isLineFree(board.clearance, along(target, way, 0.5), elbow, avoid)) continue;
         rule(board, 'dimension', DIMENSION, target, elbow);
         if (arrow) {

@@ -75,7 +75,7 @@ export function keepInLane(
 function markKey(board: Board, letter: string, target: Place, toward: Place): boolean {
   const { height } = board.lettering;
   const small = height;
-  const radius = Math.max(small * 0.8, textWidth(letter, small) / 2 + 0.7);
+  const radius = Math.hypot(textWidth(letter, small) / 2, small * 0.72) + 0.3;
   const base = Math.atan2(toward.y, toward.x);
   for (const strict of [true, false]) {
     for (const reach of REACHES) {
@@ -93,8 +93,8 @@ function markKey(board: Board, letter: string, target: Place, toward: Place): bo
         if (!isInWindow(board, box) || !isBoxFree(board.clearance, box, EVERYTHING)) continue;
         const foot = along(target, way, 0.4);
         const end = along(target, way, reach);
-        const avoid = TEXT | SYMBOL | (strict ? DIMENSION : 0);
-        if (!isLineFree(board.clearance, foot, end, avoid)) continue;
+        if (!isLineFree(board.clearance, target, end, TEXT | SYMBOL)) continue;
+        if (strict && !isLineFree(board.clearance, foot, end, DIMENSION)) continue;
         rule(board, 'dimension', DIMENSION, target, end);
         addBox(board.clearance, SYMBOL, box);
         const ring = circlePath(toGridPoint(board, middle), radius * board.gridPerMm);

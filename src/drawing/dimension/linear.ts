@@ -13,7 +13,7 @@ import {
   type TurnedBox,
 } from '../clearance.ts';
 import type { Measured } from '../marks.ts';
-import { textWidth } from '../textSize.ts';
+import { textDrop, textWidth } from '../textSize.ts';
 import {
   along,
   type Board,
@@ -51,7 +51,7 @@ const GAP = 1.2;
 const OVERRUN = 1.2;
 const TICK_MM = 2.2;
 const TICK_REACH = 0.8;
-/** The text stands this high over its line. */
+/** The text stands this high over its line, higher where letters reach below. */
 const OVER_LINE = 0.8;
 
 /** A dimension with a place found for it. */
@@ -119,7 +119,7 @@ function placeIn(
   const up = { x: -Math.sin(angle), y: Math.cos(angle) };
   const lettered: Lettered = {
     text,
-    at: along(middle, up, OVER_LINE),
+    at: along(middle, up, Math.max(OVER_LINE, textDrop(text, board.lettering.height) + 0.35)),
     angle,
     anchor: 'middle',
     height: board.lettering.height,
@@ -132,7 +132,7 @@ function placeIn(
   const { clearance } = board;
   const lineStart = standing === 'past-start' ? along(start, way, 1 - 2 * past) : start;
   const lineEnd = standing === 'past-end' ? along(end, way, 2 * past - 1) : end;
-  if (!isBoxFree(clearance, asBox(lineStart, lineEnd, 0.6, 1), TEXT | SYMBOL)) return undefined;
+  if (!isBoxFree(clearance, asBox(lineStart, lineEnd, 0.4, 0), TEXT | SYMBOL)) return undefined;
   // No other dimension line crosses it, lies on it, or runs so near that the two could be mistaken.
   if (!isBoxFree(clearance, asBox(lineStart, lineEnd, 0.9, 0.8), DIMENSION)) return undefined;
   if (!isLineFree(clearance, along(lineStart, way, 0.2), along(lineEnd, way, -0.2), OUTLINE)) {
