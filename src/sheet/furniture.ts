@@ -55,12 +55,3 @@ export function frame(rect: Rect, style: LineStyle = 'hairline'): Mark {
 export function filled(rect: Rect, material: Material): Mark {
   return { kind: 'area', layer: 'labels', material, paths: [rectPath(rect)] };
 }
-
-export function symbol(
-  kind: Extract<Mark, { kind: 'symbol' }>['symbol'],
-  x: number,
-  y: number,
-  size: number,
-): Mark {
-  return { kind: 'symbol', layer: 'labels', symbol: kind, at: point(x, y), size, angle: 0 };
-}

@@ -220,5 +220,3 @@ export const en = {
   cantStart: (why: string) =>
     `Notchpad could not start (${why}). The jobs on this device are untouched. Load the page again, or try another browser.`,
 };
-
-export type AppWords = typeof en;
