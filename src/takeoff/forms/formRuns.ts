@@ -1,5 +1,4 @@
 import { distanceToEdge } from '../../geometry/locate.ts';
-import { samePoint } from '../../geometry/point.ts';
 import type { Grid } from '../../units/grid.ts';
 import { type Figured, tradeNote } from '../notes.ts';
 import type { NetPour, PourEdge } from '../outline/pour.ts';
@@ -85,11 +84,7 @@ function goesOn(
   }
   const from = run[0]!.from;
   const { to } = rest.at(-1)!;
-  if (samePoint(from, to)) return false;
-  const ahead =
-    (last.to.x - last.from.x) * (edge.to.x - edge.from.x) +
-    (last.to.y - last.from.y) * (edge.to.y - edge.from.y);
-  if (ahead <= 0) return false;
+  // A way that doubles back leaves its joint off the line between its ends as well.
   const joints = [...run.map((one) => one.to), ...rest.slice(0, -1).map((one) => one.to)];
   return joints.every((joint) => distanceToEdge(joint, from, to) <= closeness);
 }

@@ -49,6 +49,21 @@ describe('runs', () => {
     ]);
   });
 
+  //  +------+------+   the walk round the ring may begin in the middle of a run
+  //  | next |      |
+  //  +------+------+
+  test('go on where the ring was opened', () => {
+    const next = shape('pad', 'next', [
+      [-8, 0],
+      [0, 0],
+      [0, 10],
+      [-8, 10],
+    ]);
+    const { runs, corners } = runsOf(jobOf([square, next]));
+    expect(runs.map(({ length }) => length / FOOT).sort((a, b) => a - b)).toEqual([10, 10, 20, 20]);
+    expect(corners).toBe(4);
+  });
+
   test('stop at an existing slab, and start again behind it', () => {
     const patio = shape('existing-slab', 'patio', [
       [12, 3],

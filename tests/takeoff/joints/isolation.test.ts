@@ -65,6 +65,25 @@ test.each([
   expect(strips(change).joints!.total / FOOT).toBeCloseTo(feet, 4);
 });
 
+//   | p |        the patio goes round the pad's first corner: one strip, bent
+//   | a |  pad
+//   | t +------
+//   | i   o
+test('goes on round the corner where the ring was opened', () => {
+  const bent = jobOf([
+    site.features[0]!,
+    shape('existing-slab', 'patio', [
+      [-4, -4],
+      [5, -4],
+      [5, 0],
+      [0, 0],
+      [0, 6],
+      [-4, 6],
+    ]),
+  ]);
+  expect(takeoff(bent).joints!.isolation.map(({ length }) => length / FOOT)).toEqual([11]);
+});
+
 test('a length that comes out even takes no piece more', () => {
   expect(strips({ blockOut: false, pieceLength: 8 * FOOT }).joints!.pieces).toBe(3);
   expect(strips({ blockOut: false, pieceLength: 8 * FOOT - 1 }).joints!.pieces).toBe(4);

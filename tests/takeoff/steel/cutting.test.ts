@@ -40,6 +40,11 @@ describe('cutting', () => {
     expect(cut(13, 7.5).sheets).toBe(3);
   });
 
+  test('the shortest offcut that holds a piece is taken, so that longer ones are left', () => {
+    // Offcuts of 3.2 and 4.2 ft: the 3 comes out of the first, both 2.1 out of the second.
+    expect(cut(6.8, 5.8, 3, 2.1, 2.1).sheets).toBe(2);
+  });
+
   test('an offcut under two feet isn’t carried', () => {
     expect(cut(8.5, 1.5).sheets).toBe(2);
     expect(cut(8, 1.5).sheets).toBe(1);

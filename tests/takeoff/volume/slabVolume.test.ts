@@ -47,6 +47,9 @@ test('a 2x4 on the ground for four inches: five cubic feet less, and not as deep
   const less = note(result, 'form-shallower')!.facts!['difference']!;
   expect(less.of === 'volume' && less.grid3 / CUBIC_FOOT).toBeCloseTo(5, 9);
   expect(note(result, 'nominal-depth')).toBeDefined();
+  // Another thickness is no mistake of names, and with a gap the board isn't taken for the depth.
+  expect(note(poured(5 * INCH, '2x4', 0), 'nominal-depth')).toBeUndefined();
+  expect(note(poured(4 * INCH, '2x4', INCH), 'nominal-depth')).toBeUndefined();
   // At 3 1/2 in nobody takes the name for the depth.
   expect(note(poured(3.5 * INCH, '2x4', 0), 'nominal-depth')).toBeUndefined();
 });
