@@ -1,6 +1,6 @@
 import type { Job } from '../job/job.ts';
 import { sayNote, sayQuantity, sayWorking } from '../sheet/words/say.ts';
-import type { SheetWords } from '../sheet/words/words.ts';
+import type { Words } from '../sheet/words/words.ts';
 import type { Figure } from '../takeoff/figure.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { tickets } from '../takeoff/tickets.ts';
@@ -9,7 +9,7 @@ import { tickets } from '../takeoff/tickets.ts';
  * The takeoff as plain data for other programs: the tickets as they are read (values both as quantities in grid units and
  * as text in the job's units), the notes, and the parts of the takeoff in full, in grid units (1/320 mm).
  */
-export function takeoffJson(words: SheetWords, job: Job, takeoff: Takeoff): object {
+export function takeoffJson(words: Words, job: Job, takeoff: Takeoff): object {
   const { notes, ...parts } = takeoff;
   return {
     job: { name: job.name, site: job.site, units: job.units },
@@ -29,7 +29,7 @@ export function takeoffJson(words: SheetWords, job: Job, takeoff: Takeoff): obje
   };
 }
 
-function figureJson(words: SheetWords, figure: Figure, { units }: Job): object {
+function figureJson(words: Words, figure: Figure, { units }: Job): object {
   const working = figure.working();
   return {
     key: figure.key,

@@ -1,13 +1,13 @@
 import type { Job } from '../job/job.ts';
 import { sayNote, sayQuantity, workingLines } from '../sheet/words/say.ts';
-import type { SheetWords } from '../sheet/words/words.ts';
+import type { Words } from '../sheet/words/words.ts';
 import type { Figure, Note, TicketTable } from '../takeoff/figure.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { tickets } from '../takeoff/tickets.ts';
 
 /** The tickets of a job as plain text, one station under the other; with the working under each figure if asked for. */
 export function ticketText(
-  words: SheetWords,
+  words: Words,
   job: Job,
   takeoff: Takeoff,
   withWorkings: boolean,
@@ -35,7 +35,7 @@ export function ticketText(
 }
 
 function figureLines(
-  words: SheetWords,
+  words: Words,
   figure: Figure,
   { units }: Job,
   withWorkings: boolean,
@@ -48,7 +48,7 @@ function figureLines(
   ];
 }
 
-function tableLines(words: SheetWords, table: TicketTable, { units }: Job): readonly string[] {
+function tableLines(words: Words, table: TicketTable, { units }: Job): readonly string[] {
   const rows = [
     table.columns.map((column) => words.columns[column]),
     ...table.rows.map((row) => row.map((cell) => sayQuantity(words, cell, units))),
@@ -66,6 +66,6 @@ function tableLines(words: SheetWords, table: TicketTable, { units }: Job): read
   ];
 }
 
-function noteLines(words: SheetWords, notes: readonly Note[], { units }: Job): readonly string[] {
+function noteLines(words: Words, notes: readonly Note[], { units }: Job): readonly string[] {
   return notes.map((note) => `  ${words.weights[note.weight]}: ${sayNote(words, note, units)}`);
 }

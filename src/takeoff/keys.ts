@@ -65,7 +65,6 @@ export const INPUT_KEYS = [
   'batch-size',
   'batch-bags',
   'close-enough',
-  'pieces',
 ] as const;
 export type InputKey = (typeof INPUT_KEYS)[number];
 

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { serializeJob } from '../../src/job/serialize.ts';
 import { blankJob } from '../../src/job/start.ts';
 import { FIGURE_KEYS } from '../../src/takeoff/keys.ts';
@@ -10,6 +10,9 @@ import { FIGURE_KEYS } from '../../src/takeoff/keys.ts';
 const ROOT = join(import.meta.dirname, '../..');
 const RECTANGLE = join(ROOT, 'tests/cases/rectangle-10x12/job.json');
 let folder = '';
+
+// Each run starts a process of its own, on a busy machine too.
+vi.setConfig({ testTimeout: 60_000 });
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'takeoff-'));

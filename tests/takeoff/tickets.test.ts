@@ -3,7 +3,7 @@ import { demoJob } from '../../src/job/demo.ts';
 import type { Job } from '../../src/job/job.ts';
 import { blankJob } from '../../src/job/start.ts';
 import type { Figure, Quantity } from '../../src/takeoff/figure.ts';
-import { FIGURE_KEYS } from '../../src/takeoff/keys.ts';
+import { FIGURE_KEYS, INPUT_KEYS } from '../../src/takeoff/keys.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { tickets } from '../../src/takeoff/tickets.ts';
 import { INCH } from '../../src/units/grid.ts';
@@ -93,6 +93,11 @@ describe('workings', () => {
       }
     },
   );
+
+  test('take every input that there are words for', () => {
+    const taken = new Set(figures.flatMap((one) => one.working().inputs.map(({ key }) => key)));
+    expect(INPUT_KEYS.filter((key) => !taken.has(key))).toEqual([]);
+  });
 
   test.each(['edge-free', 'form-length', 'strip-length', 'net-area'])(
     'the steps of %s add up to it exactly',

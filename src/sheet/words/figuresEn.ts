@@ -111,7 +111,6 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   'batch-size': 'The mixer holds',
   'batch-bags': 'Bags in a full batch',
   'close-enough': 'Close enough',
-  pieces: 'Pieces',
 };
 
 export const tables: Readonly<Record<TableKey, string>> = {

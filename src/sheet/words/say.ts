@@ -10,12 +10,12 @@ import { CUBIC_FOOT, POUND_KG, SQUARE_FOOT, SQUARE_METRE } from '../../units/gri
 import { formatLength } from '../../units/length.ts';
 import type { Problem } from '../../units/result.ts';
 import type { LengthStyle } from '../../units/writtenLength.ts';
-import type { SheetWords } from './words.ts';
+import type { Words } from './words.ts';
 
 type Facts = Readonly<Record<string, string>>;
 
 /** A quantity as it is read, with its unit. */
-export function sayQuantity(words: SheetWords, quantity: Quantity, style: LengthStyle): string {
+export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle): string {
   switch (quantity.of) {
     case 'length':
       return formatLength(Math.round(quantity.grid), style);
@@ -60,7 +60,7 @@ function sayVolume(
 }
 
 /** What a note says, with its facts put in. */
-export function sayNote(words: SheetWords, note: Note, style: LengthStyle): string {
+export function sayNote(words: Words, note: Note, style: LengthStyle): string {
   const facts = Object.entries(note.facts ?? {}).map(([key, value]) => [
     key,
     sayQuantity(words, value, style),
@@ -69,7 +69,7 @@ export function sayNote(words: SheetWords, note: Note, style: LengthStyle): stri
 }
 
 /** What a problem says: with its place in front when it is about a field of a file. */
-export function sayProblem(words: SheetWords, problem: Problem): string {
+export function sayProblem(words: Words, problem: Problem): string {
   const { code, where } = problem;
   const sentence: string | undefined = Reflect.get(words.problems, code);
   if (sentence === undefined) return filled(words.unknownProblem, { code });
@@ -78,7 +78,7 @@ export function sayProblem(words: SheetWords, problem: Problem): string {
   return inFile ? filled(words.inPlace, { where, says }) : says;
 }
 
-function factsOf(words: SheetWords, { where = '', facts = {} }: Problem): Facts {
+function factsOf(words: Words, { where = '', facts = {} }: Problem): Facts {
   const said: Record<string, string> = { where };
   for (const [key, fact] of Object.entries(facts)) {
     said[key] = typeof fact === 'number' ? formatNumber(fact, 4) : fact;
@@ -109,7 +109,7 @@ export interface SaidWorking {
   readonly sources: readonly string[];
 }
 
-export function sayWorking(words: SheetWords, working: Working, style: LengthStyle): SaidWorking {
+export function sayWorking(words: Words, working: Working, style: LengthStyle): SaidWorking {
   const say = (quantity: Quantity) => sayQuantity(words, quantity, style);
   return {
     symbols: working.formula,
@@ -131,7 +131,7 @@ export function sayWorking(words: SheetWords, working: Working, style: LengthSty
 
 /** A working as lines of plain text. */
 export function workingLines(
-  words: SheetWords,
+  words: Words,
   working: Working,
   style: LengthStyle,
 ): readonly string[] {
