@@ -1,3 +1,4 @@
+import { memo, useDeferredValue, useState } from 'react';
 import type { UnitStyle } from '../../job/job.ts';
 import { sayQuantity } from '../../sheet/words/say.ts';
 import type { TicketTable } from '../../takeoff/figure.ts';
@@ -8,39 +9,77 @@ interface SlipTableProps {
   readonly units: UnitStyle;
 }
 
+/** Tables no longer than this lie open. */
+const SHORT = 8;
+
+/** A list of the ticket. Its rows are written only while it is open. */
 export function SlipTable({ table, units }: SlipTableProps) {
   const words = useWords().sheet;
+  const short = table.rows.length <= SHORT;
+  const [turned, setTurned] = useState<boolean | null>(null);
+  const open = turned ?? short;
+  // A long list is written between frames; until it is, it says that it isn't up to date.
+  const written = useDeferredValue(table);
   if (table.rows.length === 0) return null;
+  return (
+    <details
+      className="slip-table"
+      open={open}
+      data-standing={written === table ? undefined : 'behind'}
+      aria-busy={written !== table}
+      onToggle={(event) => {
+        if (event.currentTarget.open !== open) setTurned(event.currentTarget.open);
+      }}
+    >
+      <summary>{words.tables[table.key]}</summary>
+      {open ? <Rows table={written} units={units} /> : null}
+    </details>
+  );
+}
+
+const Rows = memo(function Rows({ table, units }: SlipTableProps) {
+  const words = useWords().sheet;
   const isNumber = table.columns.map((_, column) => table.rows[0]?.[column]?.of !== 'words');
   return (
-    <details className="slip-table" open={table.rows.length <= 8}>
-      <summary>{words.tables[table.key]}</summary>
-      <div className="table-scroll">
-        <table>
-          <caption className="visually-hidden">{words.tables[table.key]}</caption>
-          <thead>
-            <tr>
-              {table.columns.map((column, at) => (
-                <th key={column} scope="col" className={isNumber[at] ? 'is-number' : undefined}>
-                  {words.columns[column]}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {table.rows.map((row, index) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: rows are in the ticket's own order and have no other name
-              <tr key={index}>
-                {row.map((cell, at) => (
-                  <td key={table.columns[at]} className={isNumber[at] ? 'is-number' : undefined}>
-                    {sayQuantity(words, cell, units)}
-                  </td>
-                ))}
-              </tr>
+    <div className="table-scroll">
+      <table>
+        <caption className="visually-hidden">{words.tables[table.key]}</caption>
+        <thead>
+          <tr>
+            {table.columns.map((column, at) => (
+              <th key={column} scope="col" className={isNumber[at] ? 'is-number' : undefined}>
+                {words.columns[column]}
+              </th>
             ))}
-          </tbody>
-        </table>
-      </div>
-    </details>
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: rows are in the ticket's own order and have no other name
+            <Row key={index} row={row} columns={table.columns} units={units} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+});
+
+interface RowProps {
+  readonly row: TicketTable['rows'][number];
+  readonly columns: TicketTable['columns'];
+  readonly units: UnitStyle;
+}
+
+/** A row for itself, so that a frame can come between two of them. */
+function Row({ row, columns, units }: RowProps) {
+  const words = useWords().sheet;
+  return (
+    <tr>
+      {row.map((cell, at) => (
+        <td key={columns[at]} className={cell.of === 'words' ? undefined : 'is-number'}>
+          {sayQuantity(words, cell, units)}
+        </td>
+      ))}
+    </tr>
   );
 }

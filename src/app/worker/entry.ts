@@ -1,9 +1,10 @@
 import { takeoff } from '../../takeoff/takeoff.ts';
 import type { Answer, Ask } from './messages.ts';
+import { inParts } from './parts.ts';
 
 // No logic of its own: the same pure function that the page runs for small jobs.
 self.addEventListener('message', ({ data }: MessageEvent<Ask>) => {
-  self.postMessage(answer(data));
+  for (const sent of inParts(answer(data))) self.postMessage(sent);
 });
 
 function answer({ id, job }: Ask): Answer {

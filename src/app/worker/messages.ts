@@ -11,3 +11,12 @@ export interface Ask {
 export type Answer =
   | { readonly id: number; readonly took: number; readonly takeoff: Takeoff }
   | { readonly id: number; readonly failed: string };
+
+/**
+ * What goes over the wire. A takeoff comes in parts: unpacking a large one in one go would hold the page up, so it can do
+ * something else between two of them.
+ */
+export type Sent =
+  | { readonly id: number; readonly part: Partial<Takeoff> }
+  | { readonly id: number; readonly took: number }
+  | { readonly id: number; readonly failed: string };

@@ -1,9 +1,11 @@
 import type { StartWorker } from './client.ts';
-import type { Answer } from './messages.ts';
+import type { Sent } from './messages.ts';
+import { gatherParts } from './parts.ts';
 
 export const startTakeoffWorker: StartWorker = (onAnswer, onBroken) => {
   const worker = new Worker(new URL('./entry.ts', import.meta.url), { type: 'module' });
-  worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => onAnswer(data));
+  const take = gatherParts(onAnswer);
+  worker.addEventListener('message', ({ data }: MessageEvent<Sent>) => take(data));
   worker.addEventListener('error', ({ message }) => onBroken(message));
   return { ask: (ask) => worker.postMessage(ask), terminate: () => worker.terminate() };
 };
