@@ -28,16 +28,15 @@ export function walkedLengths({ members, tolerance }: Layout): Walked {
   const kinds = Object.fromEntries(EDGE_KINDS.map((kind) => [kind, 0]));
   const result = { total: 0, patch: 0, ...kinds } as Walked;
   const edges = members.flatMap((member) => edgesOf(member).map((edge) => ({ member, ...edge })));
-  edges.forEach((edge, i) => {
+  edges.forEach((edge) => {
     if (edge.member.part === 'line') return;
     const near = edges.filter((other) => !isFar(edge, other, tolerance + 1));
-    const earlier = edges
-      .slice(0, i)
-      .filter((other) => other.member.part !== 'line' && near.includes(other));
+    // The first of those that share a stretch counts it.
+    const before = near.indexOf(edge);
+    const earlier = near.slice(0, before).filter((other) => other.member.part !== 'line');
     for (const bit of cut(edge, near, tolerance)) {
       const length = Math.hypot(bit.b.x - bit.a.x, bit.b.y - bit.a.y);
       if (length === 0) continue;
-      // A stretch that several outlines share is counted for the first.
       if (earlier.some((other) => covers(other, bit))) continue;
       const left = holders(members, beside(bit, 1));
       const right = holders(members, beside(bit, -1));
@@ -83,14 +82,16 @@ function beside({ a, b }: Bit, way: number): Point {
 
 /** The closed members that a place lies in, by counting crossings of a ray. */
 function holders(members: readonly Member[], at: Point): readonly Member[] {
-  return members.filter((member) => {
-    const { part, chain } = member;
-    const { minX, minY, maxX, maxY } = chain.box;
-    if (part === 'line' || at.x < minX || at.x > maxX || at.y < minY || at.y > maxY) return false;
+  return members.filter(({ part, chain: { box, points } }) => {
+    if (part === 'line' || at.x < box.minX || at.x > box.maxX) return false;
+    if (at.y < box.minY || at.y > box.maxY) return false;
     let inside = false;
-    for (const { a, b } of edgesOf(member)) {
-      if (a.y > at.y === b.y > at.y) continue;
-      if (at.x < a.x + ((at.y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
+    let a = points[points.length - 1]!;
+    for (const b of points) {
+      if (a.y > at.y !== b.y > at.y && at.x < a.x + ((at.y - a.y) / (b.y - a.y)) * (b.x - a.x)) {
+        inside = !inside;
+      }
+      a = b;
     }
     return inside;
   });

@@ -11,8 +11,8 @@ import type { Stretch } from './stretches.ts';
 /** Rounding bends a straight line by no more than this where a corner was taken into it. */
 const STRAIGHT: Grid = 2;
 
-/** Member, and corner of its shape. */
-export type Place = readonly [member: number, corner: number];
+/** Member, corner or edge of its shape, and distance along that edge. */
+export type Place = readonly [member: number, corner: number, along: number];
 
 /** Edges of one ring, and the place of each in the order of the sketch. */
 export interface Joined {
@@ -153,18 +153,19 @@ function inDrawnOrder(
   const origin = edges[0]!.from;
   const starts = new Map(edges.map(({ from }, g) => [placeNumber(from, origin), g]));
   const sources = new Set(stretches.map(({ member }) => member));
-  let start = 0;
-  let place: Place = [Math.min(...sources), 0];
-  for (let member = 0; member < members.length; member++) {
+  let found: { start: number; place: Place } | undefined;
+  for (let member = 0; member < members.length && !found; member++) {
     if (!sources.has(member)) continue;
     const { feature } = members[member]!;
     const corners = feature.shape.form === 'round' ? [] : feature.shape.corners;
     const corner = corners.findIndex((one) => starts.has(placeNumber(one, origin)));
     if (corner < 0) continue;
-    start = starts.get(placeNumber(corners[corner]!, origin))!;
-    place = [member, corner];
-    break;
+    found = {
+      start: starts.get(placeNumber(corners[corner]!, origin))!,
+      place: [member, corner, 0],
+    };
   }
+  const { start, place } = found ?? earliestSource(members, stretches, groups);
   const edgeOfStretch: number[] = new Array(stretches.length);
   groups.forEach((group, g) => {
     for (const i of group) edgeOfStretch[i] = (g - start + groups.length) % groups.length;
@@ -176,6 +177,28 @@ function inDrawnOrder(
   };
 }
 
+/** For a ring with no drawn corner: the edge that lies first along the first of its sources. */
+function earliestSource(
+  members: Layout['members'],
+  stretches: readonly Stretch[],
+  groups: readonly (readonly number[])[],
+): { start: number; place: Place } {
+  let start = 0;
+  let place: Place = [Number.POSITIVE_INFINITY, 0, 0];
+  groups.forEach((group, g) => {
+    const { member, edge, from } = stretches[group[0]!]!;
+    const { chain } = members[member]!;
+    const first = chain.points[chain.tags.indexOf(edge)] ?? from;
+    const dx = from.x - first.x;
+    const dy = from.y - first.y;
+    const here: Place = [member, edge, Math.sqrt(dx * dx + dy * dy)];
+    if (!isBefore(here, place)) return;
+    place = here;
+    start = g;
+  });
+  return { start, place };
+}
+
 /** One number for each place: no two places of a job are farther apart than the extent limit, which is under 2^26. */
 function placeNumber({ x, y }: Point, origin: Point): number {
   return (x - origin.x) * 2 ** 26 + (y - origin.y);
@@ -183,7 +206,8 @@ function placeNumber({ x, y }: Point, origin: Point): number {
 
 /** Whether one place on the sketch comes before another. */
 export function isBefore(a: Place, b: Place): boolean {
-  return a[0] === b[0] ? a[1] < b[1] : a[0] < b[0];
+  if (a[0] !== b[0]) return a[0] < b[0];
+  return a[1] === b[1] ? a[2] < b[2] : a[1] < b[1];
 }
 
 /**
