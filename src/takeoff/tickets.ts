@@ -1,5 +1,5 @@
-import type { Job } from '../job/job.ts';
-import type { Figure, Ticket, TicketTable } from './figure.ts';
+import type { Job, Practices } from '../job/job.ts';
+import type { Station, Ticket } from './figure.ts';
 import { formFigures, runsTable } from './forms/figures.ts';
 import { groundFigures } from './ground/figures.ts';
 import { jointFigures, stripsTable } from './joints/figures.ts';
@@ -15,46 +15,43 @@ import { formDepthFigure, volumeFigures } from './volume/figures.ts';
  * @param job The job that the takeoff was figured from.
  */
 export function tickets(job: Job, takeoff: Takeoff): readonly Ticket[] {
-  const { practices } = job;
-  const { pour, volume, forms, stakes, steel, joints, mix } = takeoff;
-  return [
-    ticket('ground', pour ? groundFigures(pour) : []),
-    ticket(
-      'forms',
-      [
-        ...(forms ? formFigures(practices, forms) : []),
-        ...(forms && stakes ? stakeFigures(practices, forms, stakes) : []),
-      ],
-      forms && forms.runs.length > 0 ? [runsTable(forms, stakes)] : [],
-    ),
-    ticket(
-      'steel',
-      steel ? steelFigures(practices, steel) : [],
-      steel ? [meshCutsTable(steel)] : [],
-    ),
-    ticket(
-      'joints',
-      joints ? jointFigures(practices, joints) : [],
-      joints && joints.isolation.length > 0 ? [stripsTable(joints)] : [],
-    ),
-    ticket(
-      'mix',
-      [
-        ...(pour && volume ? volumeFigures(pour, volume) : []),
-        ...(pour && volume && volume.formDepth !== volume.thickness
-          ? [formDepthFigure(pour, volume)]
-          : []),
-        ...(mix ? mixFigures(practices, mix) : []),
-      ],
-      mix ? [bagsTable(practices, mix)] : [],
-    ),
-  ];
+  return STATIONS.map((station) => ticketOf(job, takeoff, station));
 }
 
-function ticket(
-  station: Ticket['station'],
-  figures: readonly Figure[],
-  tables: readonly TicketTable[] = [],
-): Ticket {
-  return { station, figures, tables };
+const STATIONS: readonly Station[] = ['ground', 'forms', 'steel', 'joints', 'mix'];
+
+/** The ticket of one station alone: see tickets. */
+export function ticketOf(job: Job, takeoff: Takeoff, station: Station): Ticket {
+  return { station, ...FIGURED[station](job.practices, takeoff) };
 }
+
+const FIGURED: Readonly<
+  Record<Station, (practices: Practices, takeoff: Takeoff) => Omit<Ticket, 'station'>>
+> = {
+  ground: (_, { pour }) => ({ figures: pour ? groundFigures(pour) : [], tables: [] }),
+  forms: (practices, { forms, stakes }) => ({
+    figures: [
+      ...(forms ? formFigures(practices, forms) : []),
+      ...(forms && stakes ? stakeFigures(practices, forms, stakes) : []),
+    ],
+    tables: forms && forms.runs.length > 0 ? [runsTable(forms, stakes)] : [],
+  }),
+  steel: (practices, { steel }) => ({
+    figures: steel ? steelFigures(practices, steel) : [],
+    tables: steel ? [meshCutsTable(steel)] : [],
+  }),
+  joints: (practices, { joints }) => ({
+    figures: joints ? jointFigures(practices, joints) : [],
+    tables: joints && joints.isolation.length > 0 ? [stripsTable(joints)] : [],
+  }),
+  mix: (practices, { pour, volume, mix }) => ({
+    figures: [
+      ...(pour && volume ? volumeFigures(pour, volume) : []),
+      ...(pour && volume && volume.formDepth !== volume.thickness
+        ? [formDepthFigure(pour, volume)]
+        : []),
+      ...(mix ? mixFigures(practices, mix) : []),
+    ],
+    tables: mix ? [bagsTable(practices, mix)] : [],
+  }),
+};

@@ -1,12 +1,12 @@
 import { useMemo } from 'react';
 import type { Station } from '../../takeoff/figure.ts';
+import { ticketOf } from '../../takeoff/tickets.ts';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
 import { shownJob } from '../state.ts';
 import { NoteList } from './NoteList.tsx';
 import { Peek } from './Peek.tsx';
 import { Slip } from './Slip.tsx';
 import { Standing } from './Standing.tsx';
-import { ticketOf } from './ticketOf.ts';
 
 /** The ticket of one station: what is in the way, the figures, what to look out for, what was taken as so. */
 export function TicketPanel({ station }: { readonly station: Station }) {
