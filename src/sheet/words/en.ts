@@ -48,7 +48,7 @@ const weights: Readonly<Record<Note['weight'], string>> = {
 };
 
 const rounding: Readonly<Record<Working['rounding'], string>> = {
-  none: 'Not rounded',
+  none: 'Only for show; lines are added up before it, so a last digit can differ by one',
   up: 'Rounded up to a whole one',
   'up-each': 'Each one rounded up, then added',
   nearest: 'To the nearest cubic millimetre',
