@@ -147,7 +147,14 @@ export function SketchStage(props: SketchStageProps) {
         aria-label={words.stage.label}
         aria-describedby={helpId}
       >
-        {look ? <SketchCanvas marks={drawing.marks} hand={hand} look={look} /> : null}
+        {look ? (
+          <SketchCanvas
+            marks={drawing.marks}
+            dimensionMarks={drawing.dimensionMarks}
+            hand={hand}
+            look={look}
+          />
+        ) : null}
       </div>
       <p id={helpId} className="unseen">
         {words.stage.help}

@@ -11,15 +11,20 @@ Konva.pixelRatio = Math.min(window.devicePixelRatio || 1, MOST_PIXELS);
 
 export interface SketchCanvasProps {
   readonly marks: readonly Mark[];
+  readonly dimensionMarks: readonly Mark[];
   readonly hand: InHand;
   readonly look: Look;
 }
 
-/** The drawing below and what is in hand above it, each on its own layer: a guide that moves repaints no drawing. */
-export function SketchCanvas({ marks, hand, look }: SketchCanvasProps) {
+/**
+ * The drawing, its dimensions and what is in hand, each on its own layer: a guide that moves repaints no drawing, nor do
+ * dimensions that make way.
+ */
+export function SketchCanvas({ marks, dimensionMarks, hand, look }: SketchCanvasProps) {
   return (
     <Stage width={look.size.width} height={look.size.height} listening={false}>
       <DrawingLayer marks={marks} look={look} />
+      <DrawingLayer marks={dimensionMarks} look={look} />
       <HandLayer hand={hand} look={look} />
     </Stage>
   );

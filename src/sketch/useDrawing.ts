@@ -36,7 +36,9 @@ export function useDrawing(
   view: View | null,
   inHand: boolean,
 ): {
+  /** All but the dimensions. */
   readonly marks: readonly Mark[];
+  readonly dimensionMarks: readonly Mark[];
   /** False while something moves that leaves no time for dimensions. */
   readonly hasDimensions: boolean;
   /** Where dimension texts stand, worked out when a pointer asks. */
@@ -47,19 +49,19 @@ export function useDrawing(
   const jobRests = useRests(job);
   const zoomRests = useRests(gridPerPx);
   const cost = useRef(UNKNOWN_COST);
-  const last = useRef<readonly Mark[]>([]);
+  const last = useRef(NO_MARKS);
   const settled = jobRests && zoomRests && !inHand && !figuring;
-  const detail = detailFor(settled, cost.current, last.current.length);
+  const detail = detailFor(settled, cost.current, last.current.marks.length);
   const outdated = inHand || figuring || !jobRests;
 
-  const marks = useMemo(() => {
-    if (gridPerPx === null) return [];
+  const drawn = useMemo(() => {
+    if (gridPerPx === null) return NO_MARKS;
     if (detail === 'last') {
-      if (outdated) last.current = withoutDimensions(last.current);
+      if (outdated) last.current = { ...last.current, dimensionMarks: NO_MARKS.dimensionMarks };
       return last.current;
     }
     const began = performance.now();
-    last.current = drawPlan(job, takeoff, {
+    const all = drawPlan(job, takeoff, {
       station,
       scale: { gridPerMm: gridPerPx * PX_PER_MM },
       words: words.drawing,
@@ -68,25 +70,35 @@ export function useDrawing(
     });
     // Without a pour there is little to draw: that says nothing of the next time.
     if (takeoff.pour) cost.current = withCost(cost.current, detail, performance.now() - began);
+    last.current = {
+      marks: all.filter(({ layer }) => layer !== 'dimensions'),
+      dimensionMarks: all.filter(({ layer }) => layer === 'dimensions'),
+    };
     return last.current;
   }, [detail, outdated, job, takeoff, station, gridPerPx, words, selected]);
+  const { dimensionMarks } = drawn;
 
   const known = useRef<{
     readonly marks: readonly Mark[];
     readonly texts: readonly DimensionText[];
   } | null>(null);
   return {
-    marks,
+    ...drawn,
     hasDimensions: detail === 'full',
     dimensions() {
       const before = known.current;
-      if (before && before.marks === marks) return before.texts;
-      const texts = gridPerPx === null ? [] : dimensionTexts(marks, gridPerPx);
-      known.current = { marks, texts };
+      if (before && before.marks === dimensionMarks) return before.texts;
+      const texts = gridPerPx === null ? [] : dimensionTexts(dimensionMarks, gridPerPx);
+      known.current = { marks: dimensionMarks, texts };
       return texts;
     },
   };
 }
+
+const NO_MARKS: Readonly<Record<'marks' | 'dimensionMarks', readonly Mark[]>> = {
+  marks: [],
+  dimensionMarks: [],
+};
 
 /** True once a value has stayed the same for a while. */
 function useRests(value: unknown): boolean {
@@ -96,10 +108,4 @@ function useRests(value: unknown): boolean {
     return () => clearTimeout(timer);
   }, [value]);
   return rested === value;
-}
-
-/** The same marks (the same list) when there are none among them. */
-function withoutDimensions(marks: readonly Mark[]): readonly Mark[] {
-  const rest = marks.filter(({ layer }) => layer !== 'dimensions');
-  return rest.length === marks.length ? marks : rest;
 }

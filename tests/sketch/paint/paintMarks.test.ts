@@ -75,6 +75,42 @@ describe('lines', () => {
   });
 });
 
+describe('many of one kind', () => {
+  const across = line({ to: { x: 500, y: 0 } });
+  const up = line({ to: { x: -500, y: 500 } });
+
+  test('lines of one style that follow each other are one stroke, others are not', () => {
+    const dashed: Mark = { ...across, kind: 'line', style: 'hidden' } as Mark;
+    const names = painted(across, up, dashed, across).map(([name]) => name);
+    expect(names.filter((name) => name === 'stroke')).toHaveLength(3);
+    expect(names.filter((name) => name === 'moveTo')).toHaveLength(4);
+  });
+
+  test('stakes are one fill, each square about its own middle, turned its own way', () => {
+    const stake = (x: number, angle: number): Mark => ({
+      kind: 'symbol',
+      layer: 'forms',
+      symbol: 'stake',
+      at: { x, y: 0 },
+      size: 2,
+      angle,
+    });
+    const calls = painted(stake(0, 0), stake(500, Math.PI / 6));
+    expect(calls.filter(([name]) => name === 'fill')).toHaveLength(1);
+    const places = calls.filter(([name]) => name === 'moveTo' || name === 'lineTo');
+    expect(places).toHaveLength(8);
+    const middle = (from: number, axis: 1 | 2) =>
+      places.slice(from, from + 4).reduce((sum, call) => sum + Number(call[axis]), 0) / 4;
+    expect(middle(0, 1)).toBeCloseTo(100, 6);
+    expect(middle(4, 1)).toBeCloseTo(150, 6);
+    expect(middle(4, 2)).toBeCloseTo(100, 6);
+    // The side from the first corner to the second runs at 30° up the screen, where y runs down.
+    const [a, b] = [places[4]!, places[5]!];
+    const way = Math.atan2(Number(b[2]) - Number(a[2]), Number(b[1]) - Number(a[1]));
+    expect(way).toBeCloseTo(-Math.PI / 6, 6);
+  });
+});
+
 describe('texts', () => {
   const text: Mark = {
     kind: 'text',
