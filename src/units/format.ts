@@ -20,11 +20,17 @@ function fixed(number: number, places: number): string {
   return /^-[0.]+$/.test(text) ? text.slice(1) : text;
 }
 
-/** Square grid units as `152.3 ft²` (one place) or `14.15 m²` (two). */
+/** Square grid units as `152.3 ft²` (one place) or `14.15 m²` (two); two places more where only zeros would be seen. */
 export function formatArea(grid2: number, style: LengthStyle): string {
   return style === 'metric'
-    ? `${fixed(grid2 / SQUARE_METRE, 2)} m²`
-    : `${fixed(grid2 / SQUARE_FOOT, 1)} ft²`;
+    ? `${seen(grid2 / SQUARE_METRE, 2)} m²`
+    : `${seen(grid2 / SQUARE_FOOT, 1)} ft²`;
+}
+
+/** A pipe's area must not read as nothing. */
+function seen(number: number, places: number): string {
+  const close = Number(number.toFixed(places)) === 0 && Number(number.toFixed(places + 2)) !== 0;
+  return fixed(number, close ? places + 2 : places);
 }
 
 export type VolumeUnit = 'cubic-yard' | 'cubic-foot' | 'cubic-metre' | 'litre';

@@ -23,6 +23,11 @@ test('areas', () => {
   expect(formatArea(-1, 'metric')).toBe('0.00 m²');
 });
 
+test('the area of a 3 in pipe is small, not nothing', () => {
+  expect(formatArea((Math.PI / 64) * SQUARE_FOOT, 'feet-inches')).toBe('0.049 ft²');
+  expect(formatArea((Math.PI / 64) * SQUARE_FOOT, 'metric')).toBe('0.0046 m²');
+});
+
 test('volumes take the unit that suits their size, or the one asked for', () => {
   expect(formatVolume(40 * CUBIC_FOOT, 'feet-inches')).toBe('1.48 yd³');
   expect(formatVolume(40 * CUBIC_FOOT, 'feet-inches', 'cubic-foot')).toBe('40.00 ft³');

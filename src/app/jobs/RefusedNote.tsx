@@ -16,7 +16,7 @@ export function RefusedNote({ desk }: { readonly desk: Desk }) {
   }, [refused]);
 
   function say(problem: Problem): string {
-    return problem.code === 'file-too-big' ? jobs.fileTooBig : sayProblem(words.sheet, problem);
+    return sayProblem(words.sheet, problem);
   }
 
   return (

@@ -173,7 +173,6 @@ export const en = {
     unreadable: 'can’t be read; open it to see why',
     saveBroken: 'Save its text as a file',
     changed: (when: string) => `Changed ${when}`,
-    fileTooBig: 'The file is larger than 20 MB. That isn’t a job file.',
   },
   practices: practicesEn,
   sheet: {

@@ -53,7 +53,9 @@ function sayVolume(
   style: LengthStyle,
 ): string {
   if (as === undefined) return formatVolume(grid3, style);
-  if (style === 'metric') return formatVolume(grid3, style, 'litre');
+  if (style === 'metric') {
+    return formatVolume(grid3, style, as === 'one-bag' ? 'litre' : 'cubic-metre');
+  }
   // Yields are printed to a thousandth of a cubic foot: 0.375.
   const yieldText = `${formatNumber(grid3 / CUBIC_FOOT, 4)} ft³`;
   return as === 'one-bag' ? yieldText : formatVolume(grid3, style, 'cubic-foot');

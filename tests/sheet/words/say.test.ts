@@ -14,7 +14,7 @@ describe('quantities', () => {
     [{ of: 'length', grid: 12 * FOOT + 4.5 * INCH }, '12\'-4 1/2"', '3772 mm'],
     [{ of: 'area', grid2: 120 * SQUARE_FOOT }, '120.0 ft²', '11.15 m²'],
     [{ of: 'volume', grid3: 35 * CUBIC_FOOT }, '1.30 yd³', '0.991 m³'],
-    [{ of: 'volume', grid3: 35 * CUBIC_FOOT, as: 'bags' }, '35.00 ft³', '991.09 L'],
+    [{ of: 'volume', grid3: 35 * CUBIC_FOOT, as: 'bags' }, '35.00 ft³', '0.991 m³'],
     [{ of: 'volume', grid3: 0.375 * CUBIC_FOOT, as: 'one-bag' }, '0.375 ft³', '10.62 L'],
     [{ of: 'weight', kg: 80 * POUND_KG }, '80 lb', '36.29 kg'],
     [{ of: 'weight-by-area', kgPerSquareMetre: 1.02532 }, '21 lb per 100 ft²', '1.03 kg/m²'],
