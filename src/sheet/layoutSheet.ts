@@ -9,7 +9,7 @@ import { listPages } from './pages/listPages.ts';
 import {
   fitPlan,
   type PlanFrame,
-  planFrame,
+  planFrames,
   planParts,
   type ScaledPlan,
 } from './pages/planPage.ts';
@@ -90,11 +90,6 @@ const TURNS: readonly Turn[] = ['upright', 'sideways'];
 function bestPlan(job: Job, takeoff: Takeoff, options: SheetOptions): ScaledPlan {
   const legend = legendRows(job, takeoff, options.words).length * ROW_MM;
   const turns = options.turn ? [options.turn] : TURNS;
-  return turns
-    .map((turn) => fitPlan(job, takeoff, planFrame(options.paper, turn, legend), options))
-    .reduce((best, one) =>
-      (one.fits && !best.fits) || (one.fits === best.fits && one.scale.ratio < best.scale.ratio)
-        ? one
-        : best,
-    );
+  const frames = turns.flatMap((turn) => planFrames(options.paper, turn, legend));
+  return fitPlan(job, takeoff, frames, options);
 }

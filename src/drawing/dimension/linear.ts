@@ -134,7 +134,7 @@ function placeIn(
   const lineEnd = standing === 'past-end' ? along(end, way, 2 * past - 1) : end;
   if (!isBoxFree(clearance, asBox(lineStart, lineEnd, 0.4, 0), TEXT | SYMBOL)) return undefined;
   // No other dimension line crosses it, lies on it, or runs so near that the two could be mistaken.
-  if (!isBoxFree(clearance, asBox(lineStart, lineEnd, 0.9, 0.8), DIMENSION)) return undefined;
+  if (!isBoxFree(clearance, asBox(lineStart, lineEnd, 0.9, 1.8), DIMENSION)) return undefined;
   if (!isLineFree(clearance, along(lineStart, way, 0.2), along(lineEnd, way, -0.2), OUTLINE)) {
     return undefined;
   }

@@ -11,7 +11,7 @@ const CHECK_MM = 50.8;
 export const BARS_HEIGHT = 27;
 
 /** Lengths of one division of the scale bar, in the unit's own steps. */
-const FEET = [1, 2, 5, 10, 20, 50, 100, 200].map((feet) => feet * FOOT);
+const FEET = [0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200].map((feet) => feet * FOOT);
 const METRES = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50].map((metres) => metres * METRE);
 const DIVISIONS = 4;
 const LONGEST_MM = 52;
@@ -53,7 +53,7 @@ function scaleBar(x: number, upper: number, scale: Scale, units: UnitStyle): rea
 function shortLength(length: number, units: UnitStyle): string {
   if (units === 'metric')
     return length < METRE ? formatLength(length, units) : `${length / METRE} m`;
-  return `${length / FOOT}'`;
+  return length % FOOT === 0 ? `${length / FOOT}'` : formatLength(length, units);
 }
 
 function checkBar(x: number, y: number, words: string): readonly Mark[] {

@@ -19,24 +19,45 @@ import { TITLE_HEIGHT } from './titleBlock.ts';
 /** Where things stand on the layout page. */
 export interface PlanFrame {
   readonly turn: Turn;
+  /** Whether legend, bars and list stand in three columns under the plan, or in one beside it. */
+  readonly lists: 'under' | 'beside';
   readonly area: Rect;
   readonly title: Rect;
   readonly plan: Rect;
-  /** Legend, bars and list: three columns under the plan, or one beside it. */
   readonly side: Rect;
 }
 
 const SIDE_WIDTH = 66;
 const LEAST_SIDE_HEIGHT = 36;
 
-export function planFrame(paper: PaperName, turn: Turn, legendHeight: number): PlanFrame {
+/** The ways the page may be divided: upright with the lists under the plan; sideways with them beside or under it. */
+export function planFrames(
+  paper: PaperName,
+  turn: Turn,
+  legendHeight: number,
+): readonly PlanFrame[] {
+  return turn === 'upright'
+    ? [planFrame(paper, turn, 'under', legendHeight)]
+    : [
+        planFrame(paper, turn, 'beside', legendHeight),
+        planFrame(paper, turn, 'under', legendHeight),
+      ];
+}
+
+function planFrame(
+  paper: PaperName,
+  turn: Turn,
+  lists: PlanFrame['lists'],
+  legendHeight: number,
+): PlanFrame {
   const area = printArea(paperSize(paper, turn));
   const title = { ...area, y: area.y + area.height - TITLE_HEIGHT, height: TITLE_HEIGHT };
   const above = { ...area, height: area.height - TITLE_HEIGHT };
-  if (turn === 'sideways') {
+  if (lists === 'beside') {
     const width = above.width - SIDE_WIDTH;
     return {
       turn,
+      lists,
       area,
       title,
       plan: { ...above, width },
@@ -47,6 +68,7 @@ export function planFrame(paper: PaperName, turn: Turn, legendHeight: number): P
   const height = above.height - sideHeight;
   return {
     turn,
+    lists,
     area,
     title,
     plan: { ...above, height },
@@ -69,24 +91,26 @@ const CLEAR_MM = 4;
 /** Room above the plan for the word that no figures are given. */
 const WITHHELD_MM = 13;
 
-/** The plan at the largest scale at which all of it that must be read fits into the frame. */
+/**
+ * The plan at the largest scale at which all of it that must be read fits into one of the frames, the earlier frame where
+ * several do.
+ */
 export function fitPlan(
   job: Job,
   takeoff: Takeoff,
-  frame: PlanFrame,
+  frames: readonly PlanFrame[],
   options: SheetOptions,
 ): ScaledPlan {
-  const room = roomFor(frame, takeoff);
   const scales = scalesFor(job.units);
   const wanted = scales.findIndex(({ name }) => name === options.scale);
-  const tried = wanted < 0 ? scales : scales.slice(wanted);
-  for (const scale of tried) {
-    const fitted = planAt(job, takeoff, frame, room, scale, options);
+  for (const scale of wanted < 0 ? scales : scales.slice(wanted)) {
+    const fitted = planAt(job, takeoff, frames, scale, options);
     if (fitted) return fitted;
   }
   const scale = scales.at(-1)!;
   const plan = planOf(job, takeoff, planOptions(scale, options));
-  return { frame, scale, plan, centre: middleOf(neededBox(plan, scale)), fits: false };
+  const centre = middleOf(neededBox(plan, scale));
+  return { frame: frames[0]!, scale, plan, centre, fits: false };
 }
 
 function roomFor({ plan }: PlanFrame, { pour }: Takeoff): Rect {
@@ -106,34 +130,39 @@ function planOptions(scale: Scale, { words }: SheetOptions) {
 function planAt(
   job: Job,
   takeoff: Takeoff,
-  frame: PlanFrame,
-  room: Rect,
+  frames: readonly PlanFrame[],
   scale: Scale,
   options: SheetOptions,
 ): ScaledPlan | undefined {
   const perMm = gridPerMmAt(scale);
-  const fits = ({ minX, minY, maxX, maxY }: Box) =>
-    (maxX - minX) / perMm <= room.width - 2 * CLEAR_MM &&
-    (maxY - minY) / perMm <= room.height - 2 * CLEAR_MM;
+  const thatHold = ({ minX, minY, maxX, maxY }: Box, those: readonly PlanFrame[]) =>
+    those.filter((frame) => {
+      const room = roomFor(frame, takeoff);
+      return (
+        (maxX - minX) / perMm <= room.width - 2 * CLEAR_MM &&
+        (maxY - minY) / perMm <= room.height - 2 * CLEAR_MM
+      );
+    });
   // The bare pour first: dimensions cost far more than finding that it is too large without them.
   const bare = planOf(job, takeoff, { ...planOptions(scale, options), dimensions: false });
-  if (!fits(neededBox(bare, scale))) return undefined;
-  const free = planOf(job, takeoff, planOptions(scale, options));
-  const needed = neededBox(free, scale);
-  if (!fits(needed)) return undefined;
+  const possible = thatHold(neededBox(bare, scale), frames);
+  if (possible.length === 0) return undefined;
+  const needed = neededBox(planOf(job, takeoff, planOptions(scale, options)), scale);
   const centre = middleOf(needed);
-  const [halfWidth, halfHeight] = [(room.width / 2) * perMm, (room.height / 2) * perMm];
-  const window = {
-    minX: centre.x - halfWidth,
-    maxX: centre.x + halfWidth,
-    minY: centre.y - halfHeight,
-    maxY: centre.y + halfHeight,
-  };
-  // Again, with the names of what is cut off by the frame put where they are seen.
-  const plan = planOf(job, takeoff, { ...planOptions(scale, options), window });
-  return isWithin(neededBox(plan, scale), window)
-    ? { frame, scale, plan, centre, fits: true }
-    : undefined;
+  for (const frame of thatHold(needed, possible)) {
+    const room = roomFor(frame, takeoff);
+    const [halfWidth, halfHeight] = [(room.width / 2) * perMm, (room.height / 2) * perMm];
+    const window = {
+      minX: centre.x - halfWidth,
+      maxX: centre.x + halfWidth,
+      minY: centre.y - halfHeight,
+      maxY: centre.y + halfHeight,
+    };
+    // Again, with the names of what is cut off by the frame put where they are seen.
+    const plan = planOf(job, takeoff, { ...planOptions(scale, options), window });
+    if (isWithin(neededBox(plan, scale), window)) return { frame, scale, plan, centre, fits: true };
+  }
+  return undefined;
 }
 
 function isWithin(box: Box, window: Box): boolean {
@@ -247,10 +276,10 @@ interface SideColumns {
   readonly key: Rect;
 }
 
-function sideOf({ turn, side }: PlanFrame, legendRowCount: number): SideColumns {
+function sideOf({ lists, side }: PlanFrame, legendRowCount: number): SideColumns {
   const inner = { x: side.x + 3, y: side.y + 2.5, width: side.width - 6, height: side.height - 4 };
   const legendHeight = legendRowCount * ROW_MM;
-  if (turn === 'sideways') {
+  if (lists === 'beside') {
     const barsTop = inner.y + legendHeight + 3;
     const keyTop = barsTop + BARS_HEIGHT + 2;
     return {
@@ -272,14 +301,14 @@ function sideOf({ turn, side }: PlanFrame, legendRowCount: number): SideColumns 
   };
 }
 
-function frameLines({ turn, area, plan, side, title }: PlanFrame): readonly Mark[] {
+function frameLines({ lists, area, plan, side, title }: PlanFrame): readonly Mark[] {
   const right = area.x + area.width;
   const bottom = title.y;
   return [
     line(area.x, area.y, right, area.y, 'frame'),
     line(area.x, area.y, area.x, bottom, 'frame'),
     line(right, area.y, right, bottom, 'frame'),
-    turn === 'sideways'
+    lists === 'beside'
       ? line(side.x, area.y, side.x, bottom, 'hairline')
       : line(area.x, plan.y + plan.height, right, plan.y + plan.height, 'hairline'),
   ];

@@ -1,0 +1,261 @@
+import { describe, expect, test } from 'vitest';
+import { textCorners } from '../../src/drawing/bounds.ts';
+import { demoJob } from '../../src/job/demo.ts';
+import type { Corner, Job } from '../../src/job/job.ts';
+import { blankJob, rectangleJob } from '../../src/job/start.ts';
+import type { SheetPage } from '../../src/sheet/page.ts';
+import { toPage } from '../../src/sheet/paint/steps.ts';
+import { MARGIN } from '../../src/sheet/papers.ts';
+import { scalesFor } from '../../src/sheet/scales.ts';
+import { sayNote, sayQuantity } from '../../src/sheet/words/say.ts';
+import { takeoff } from '../../src/takeoff/takeoff.ts';
+import { tickets } from '../../src/takeoff/tickets.ts';
+import { FOOT, INCH } from '../../src/units/grid.ts';
+import { randomPadJob } from '../drawing/randomPads.ts';
+import { sheetOf, words, writtenOn } from './made.ts';
+
+const { layout } = words.sheet;
+
+function rectangle(length: number, width: number): Job {
+  const job = rectangleJob(length * FOOT, width * FOOT);
+  if (!job.ok) throw new Error('no job');
+  return job.value;
+}
+
+function pad(...places: readonly (readonly [number, number])[]): Job {
+  const corners = places.map(
+    ([x, y], i): Corner => ({ id: `c${i}`, x: x * INCH, y: y * INCH, rise: 0 }),
+  );
+  return {
+    ...blankJob(),
+    features: [
+      { id: 'p', name: '', kind: 'pad', shape: { form: 'outline', closed: true, corners } },
+    ],
+    nextId: 50,
+  };
+}
+
+/** Texts of a page that reach outside its margins (those of a plan's own part are held against its frame). */
+function outside(page: SheetPage): readonly string[] {
+  return page.parts.flatMap((part) =>
+    part.marks.flatMap((mark) => {
+      if (mark.kind !== 'text') return [];
+      const box = part.clip ?? {
+        x: MARGIN,
+        y: MARGIN,
+        width: page.width - 2 * MARGIN,
+        height: page.height - 2 * MARGIN,
+      };
+      const place = toPage(part);
+      const isOut = textCorners(mark, part.gridPerMm)
+        .map(place)
+        .some(
+          ({ x, y }) =>
+            x < box.x - 0.3 ||
+            x > box.x + box.width + 0.3 ||
+            y < box.y - 0.3 ||
+            y > box.y + box.height + 0.3,
+        );
+      return isOut ? [mark.text] : [];
+    }),
+  );
+}
+
+const ODD: readonly (readonly [string, Job])[] = [
+  ['the sample job', demoJob()],
+  ['a square yard', rectangle(3, 3)],
+  ['a long walk', rectangle(90, 4)],
+  ['a yard of 600 ft', rectangle(600, 400)],
+  ['six inches', rectangle(0.5, 0.5)],
+  ['nothing', blankJob()],
+  ['a bow tie', pad([0, 0], [100, 100], [100, 0], [0, 100])],
+  ['one corner', pad([0, 0])],
+  [
+    'long names',
+    {
+      ...demoJob(),
+      name: 'The very long name of a job that somebody typed without ever stopping to breathe, twice over '.repeat(
+        3,
+      ),
+      site: 'Averylongwordwithoutanyspaceinit'.repeat(12),
+      notes: 'Line one.\n\nLine two is longer than the page is wide. '.repeat(60),
+    },
+  ],
+  [
+    'emoji and right-to-left names',
+    {
+      ...demoJob(),
+      name: '🚧👷‍♀️ رصيف الحديقة 庭',
+      features: demoJob().features.map((feature, i) => ({
+        ...feature,
+        name: i % 2 === 0 ? '🏠🏠🏠' : 'דרך',
+      })),
+    },
+  ],
+  [
+    'a hundred short edges',
+    pad(
+      ...Array.from({ length: 100 }, (_, i): readonly [number, number] => [
+        Math.round(60 * Math.cos((i * Math.PI) / 50)) + (i % 2),
+        Math.round(60 * Math.sin((i * Math.PI) / 50)),
+      ]),
+    ),
+  ],
+  ...Array.from({ length: 12 }, (_, i) => [`pad ${i}`, randomPadJob(i)] as const),
+];
+
+describe('every page', () => {
+  test.each(ODD)('%s: nothing is written outside the margins or the plan’s frame', (_, job) => {
+    for (const paper of ['letter', 'a4'] as const) {
+      for (const turn of ['upright', 'sideways'] as const) {
+        const pages = sheetOf(job, { paper, turn });
+        expect(pages.flatMap(outside)).toEqual([]);
+        expect(new Set(pages.map(({ title }) => title)).size).toBe(pages.length);
+      }
+    }
+  });
+
+  test.each(ODD)('%s: texts on the lists don’t lie on each other', (_, job) => {
+    for (const page of sheetOf(job).slice(1)) {
+      const boxes = page.parts.flatMap((part) =>
+        part.marks.flatMap((mark) => {
+          if (mark.kind !== 'text') return [];
+          const spots = textCorners(mark, part.gridPerMm).map(toPage(part));
+          const xs = spots.map(({ x }) => x);
+          const ys = spots.map(({ y }) => y);
+          return [
+            {
+              text: mark.text,
+              left: Math.min(...xs),
+              right: Math.max(...xs),
+              top: Math.min(...ys),
+              bottom: Math.max(...ys),
+            },
+          ];
+        }),
+      );
+      const on = boxes.flatMap((a, i) =>
+        boxes
+          .slice(i + 1)
+          .filter(
+            (b) =>
+              a.left < b.right - 0.05 &&
+              b.left < a.right - 0.05 &&
+              a.top < b.bottom - 0.4 &&
+              b.top < a.bottom - 0.4,
+          )
+          .map((b) => `“${a.text}” on “${b.text}”`),
+      );
+      expect(on).toEqual([]);
+    }
+  });
+});
+
+describe('what the sheet says', () => {
+  const job = demoJob();
+  const figured = takeoff(job);
+  const flat = writtenOn(sheetOf(job)).replace(/\s+/g, ' ');
+
+  test('every figure of every ticket, with its name', () => {
+    for (const { figures } of tickets(job, figured)) {
+      for (const { key, value } of figures) {
+        expect(flat).toContain(words.sheet.figures[key].split(' ')[0]);
+        expect(flat).toContain(sayQuantity(words.sheet, value, job.units));
+      }
+    }
+  });
+
+  test('every note: cautions and what was taken as so', () => {
+    expect(figured.notes.length).toBeGreaterThan(5);
+    for (const note of figured.notes) {
+      const said = sayNote(words.sheet, note, job.units);
+      for (const sentence of said.split('. ').slice(0, 2)) {
+        expect(flat).toContain(sentence.split(' ').slice(0, 4).join(' '));
+      }
+    }
+  });
+
+  test('job, site, scale, the rule about figures, and the page', () => {
+    for (const said of [
+      job.name,
+      job.site,
+      layout.figuresRule,
+      layout.sizes,
+      layout.checkBar,
+      '1/4" = 1\'-0"',
+    ]) {
+      expect(flat).toContain(said);
+    }
+    const pages = sheetOf(job, { revision: 'B', date: '3 May' });
+    expect(writtenOn(pages)).toContain('Revision B');
+    expect(writtenOn(pages)).toContain('Date 3 May');
+    pages.forEach((page, i) => {
+      expect(writtenOn([page])).toContain(layout.page(i + 1, pages.length));
+    });
+  });
+
+  test('sizes that found no room go on to the lists, none dropped', () => {
+    const crowded = pad(
+      ...Array.from({ length: 100 }, (_, i): readonly [number, number] => [
+        Math.round(600 * Math.cos((i * Math.PI) / 50)),
+        Math.round(600 * Math.sin((i * Math.PI) / 50)) + (i % 2) * 40,
+      ]),
+    );
+    const pages = sheetOf(crowded, { scale: '1" = 40\'' });
+    const said = writtenOn(pages);
+    const { pour } = takeoff(crowded);
+    const edges = pour!.pieces[0]!.rings[0]!.edges;
+    const lengths = edges.map(({ length }) =>
+      sayQuantity(words.sheet, { of: 'length', grid: length }, 'feet-inches'),
+    );
+    for (const length of lengths) expect(said.replaceAll('\n', ' ')).toContain(length);
+  });
+
+  test('without a pour it says so, gives no figures, and still draws the outline', () => {
+    const broken = pad([0, 0], [100, 100], [100, 0], [0, 100]);
+    const pages = sheetOf(broken);
+    const said = writtenOn(pages);
+    expect(said).toContain(layout.withheld);
+    expect(said).toContain(words.sheet.weights.stop);
+    expect(said).not.toContain(layout.materialList);
+    const lines = pages[0]!.parts[0]!.marks.filter(
+      (mark) => mark.kind === 'line' && mark.style === 'outline',
+    );
+    expect(lines).toHaveLength(1);
+  });
+
+  test('letters that the typeface lacks are shown as a question mark, and that is said', () => {
+    const said = writtenOn(sheetOf({ ...rectangle(10, 8), name: 'Yard 庭 🚧' }));
+    expect(said).toContain('Yard ? ?');
+    expect(said).toContain(layout.lettersMissing);
+    expect(flat).not.toContain(layout.lettersMissing);
+  });
+});
+
+describe('the scale', () => {
+  test.each([
+    [rectangle(10, 8), '1/2" = 1\'-0"'],
+    [rectangle(4, 3), '1" = 1\'-0"'],
+    [rectangle(24, 18), '1/4" = 1\'-0"'],
+    [rectangle(200, 100), '1" = 40\''],
+  ])('%#: the largest that fits', (job, scale) => {
+    expect(writtenOn(sheetOf(job))).toContain(scale);
+  });
+
+  test('the paper is turned when that gives a larger scale', () => {
+    expect(sheetOf(rectangle(18, 6))[0]!.width).toBeCloseTo(279.4, 9);
+    expect(sheetOf(rectangle(6, 18))[0]!.width).toBeCloseTo(215.9, 9);
+  });
+
+  test('one that was asked for and doesn’t fit gives way, and that is said', () => {
+    const said = writtenOn(sheetOf(rectangle(40, 30), { scale: '1" = 1\'-0"' }));
+    expect(said).toContain(layout.noScale('1" = 1\'-0"'));
+  });
+
+  test('scales are stated from large to small', () => {
+    for (const units of ['feet-inches', 'metric'] as const) {
+      const ratios = scalesFor(units).map(({ ratio }) => ratio);
+      expect(ratios).toEqual([...ratios].sort((a, b) => a - b));
+    }
+  });
+});
