@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { JobListing } from '../../storage/jobs.ts';
 import { useWords } from '../SessionContext.ts';
 import type { Desk } from './desk.ts';
@@ -13,6 +13,17 @@ interface JobRowProps {
 export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
   const words = useWords().app;
   const [newName, setNewName] = useState<string | null>(null);
+  const nameField = useRef<HTMLInputElement>(null);
+  const renameButton = useRef<HTMLButtonElement>(null);
+  const renaming = newName !== null;
+  const wasRenaming = useRef(renaming);
+  // The focus goes into the field and back, so that the keyboard never loses its place.
+  useEffect(() => {
+    if (wasRenaming.current === renaming) return;
+    wasRenaming.current = renaming;
+    if (renaming) nameField.current?.select();
+    else renameButton.current?.focus();
+  }, [renaming]);
   const name = job.name || words.head.unnamed;
   const when = new Intl.DateTimeFormat(undefined, {
     dateStyle: 'medium',
@@ -32,7 +43,11 @@ export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
         >
           <label className="field">
             {words.jobs.name}
-            <input value={newName} onChange={(event) => setNewName(event.currentTarget.value)} />
+            <input
+              ref={nameField}
+              value={newName}
+              onChange={(event) => setNewName(event.currentTarget.value)}
+            />
           </label>
           <div className="button-row">
             <button type="submit" className="main-button">
@@ -70,6 +85,7 @@ export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
         <button
           type="button"
           className="plain"
+          ref={renameButton}
           aria-label={`${words.jobs.rename}: ${name}`}
           onClick={() => setNewName(job.name)}
         >
