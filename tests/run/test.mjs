@@ -13,6 +13,8 @@ ensureInstalled();
 const filters = process.argv.slice(2);
 const reports = mkdtempSync(join(tmpdir(), 'notchpad-test-'));
 const counts = { passed: 0, failed: 0, skipped: 0 };
+const skipped = [];
+const NOT_RUN = ['skipped', 'pending', 'todo'];
 
 if (filters.length > 0) {
   unitTests(filters);
@@ -30,7 +32,8 @@ if (filters.length > 0) {
 }
 
 rmSync(reports, { recursive: true, force: true });
-if (counts.skipped > 0) console.log(`\n${counts.skipped} skipped; each says why above.`);
+if (counts.skipped > 0) console.log(`\n${counts.skipped} skipped:`);
+for (const name of skipped) console.log(`  ${name}`);
 console.log(`\n${counts.passed} passed, ${counts.failed} failed`);
 process.exitCode = counts.failed === 0 ? 0 : 1;
 
@@ -53,6 +56,11 @@ function unitTests(names) {
     `--outputFile.json=${report}`,
   ]);
   const seen = read(report);
+  // A test that is skipped says why in its name.
+  const tests = seen?.testResults.flatMap(({ assertionResults }) => assertionResults) ?? [];
+  skipped.push(
+    ...tests.filter(({ status }) => NOT_RUN.includes(status)).map(({ fullName }) => fullName),
+  );
   countAll(
     status,
     seen && {
