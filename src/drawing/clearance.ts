@@ -88,17 +88,16 @@ function alongLine(cell: number, a: Place, b: Place, visit: (key: number) => boo
   return false;
 }
 
-function overBox(cell: number, box: TurnedBox, visit: (key: number) => boolean): boolean {
-  const reachX = Math.abs(box.cos) * box.halfWidth + Math.abs(box.sin) * box.halfHeight;
-  const reachY = Math.abs(box.sin) * box.halfWidth + Math.abs(box.cos) * box.halfHeight;
-  const maxX = Math.floor((box.x + reachX) / cell);
-  const maxY = Math.floor((box.y + reachY) / cell);
-  for (let column = Math.floor((box.x - reachX) / cell); column <= maxX; column++) {
-    for (let row = Math.floor((box.y - reachY) / cell); row <= maxY; row++) {
-      if (visit(keyOf(column, row))) return true;
-    }
-  }
-  return false;
+/** The rows and columns of cells that a box reaches over. */
+function reachOf(box: TurnedBox, cell: number) {
+  const x = Math.abs(box.cos) * box.halfWidth + Math.abs(box.sin) * box.halfHeight;
+  const y = Math.abs(box.sin) * box.halfWidth + Math.abs(box.cos) * box.halfHeight;
+  return {
+    left: Math.floor((box.x - x) / cell),
+    right: Math.floor((box.x + x) / cell),
+    low: Math.floor((box.y - y) / cell),
+    high: Math.floor((box.y + y) / cell),
+  };
 }
 
 const SHORT_MM = 0.3;
@@ -116,44 +115,63 @@ export function addLine({ cell, lines }: Clearance, what: number, a: Place, b: P
 
 export function addBox({ cell, boxes }: Clearance, what: number, box: TurnedBox): void {
   const filled = { what, box };
-  overBox(cell, box, (key) => {
-    put(boxes, key, filled);
-    return false;
-  });
+  const { left, right, low, high } = reachOf(box, cell);
+  for (let column = left; column <= right; column++) {
+    for (let row = low; row <= high; row++) put(boxes, keyOf(column, row), filled);
+  }
 }
 
 /** Whether a box meets nothing of the kinds named. */
 export function isBoxFree(clearance: Clearance, box: TurnedBox, what: number): boolean {
   const { cell, lines, boxes } = clearance;
-  return !overBox(
-    cell,
-    box,
-    (key) =>
-      ((what & BOXES) !== 0 &&
-        (boxes.get(key)?.some((one) => (one.what & what) !== 0 && boxesOverlap(one.box, box)) ??
-          false)) ||
-      (lines.get(key)?.some((one) => (one.what & what) !== 0 && lineMeetsBox(one.a, one.b, box)) ??
-        false),
-  );
+  const { left, right, low, high } = reachOf(box, cell);
+  for (let column = left; column <= right; column++) {
+    for (let row = low; row <= high; row++) {
+      const key = keyOf(column, row);
+      if ((what & BOXES) !== 0 && meetsBoxes(boxes.get(key), box, what)) return false;
+      if (meetsLines(lines.get(key), box, what)) return false;
+    }
+  }
+  return true;
+}
+
+function meetsBoxes(filled: readonly Filled[] | undefined, box: TurnedBox, what: number): boolean {
+  if (!filled) return false;
+  for (const one of filled) {
+    if ((one.what & what) !== 0 && boxesOverlap(one.box, box)) return true;
+  }
+  return false;
+}
+
+function meetsLines(
+  stretches: readonly Stretch[] | undefined,
+  box: TurnedBox,
+  what: number,
+): boolean {
+  if (!stretches) return false;
+  for (const one of stretches) {
+    if ((one.what & what) !== 0 && lineMeetsBox(one.a, one.b, box)) return true;
+  }
+  return false;
 }
 
 /** Whether a line passes over no box and crosses no line of the kinds named. */
 export function isLineFree(clearance: Clearance, a: Place, b: Place, what: number): boolean {
   const { cell, lines, boxes } = clearance;
-  return !alongLine(
-    cell,
-    a,
-    b,
-    (key) =>
-      ((what & BOXES) !== 0 &&
-        (boxes.get(key)?.some((one) => (one.what & what) !== 0 && lineMeetsBox(a, b, one.box)) ??
-          false)) ||
-      (lines
-        .get(key)
-        ?.some((one) => (one.what & what) !== 0 && linesCross(a, b, one.shortA, one.shortB)) ??
-        false),
-  );
+  return !alongLine(cell, a, b, (key) => {
+    if ((what & BOXES) !== 0) {
+      for (const one of boxes.get(key) ?? NONE) {
+        if ((one.what & what) !== 0 && lineMeetsBox(a, b, one.box)) return true;
+      }
+    }
+    for (const one of lines.get(key) ?? NONE) {
+      if ((one.what & what) !== 0 && linesCross(a, b, one.shortA, one.shortB)) return true;
+    }
+    return false;
+  });
 }
+
+const NONE: readonly never[] = [];
 
 /** Two turned rectangles are apart only if a side of one of them has the other wholly beyond it. */
 export function boxesOverlap(a: TurnedBox, b: TurnedBox): boolean {
@@ -172,21 +190,16 @@ export function boxesOverlap(a: TurnedBox, b: TurnedBox): boolean {
 
 /** Whether any of a line lies inside a turned rectangle. */
 export function lineMeetsBox(a: Place, b: Place, box: TurnedBox): boolean {
-  const ax = (a.x - box.x) * box.cos + (a.y - box.y) * box.sin;
-  const ay = (a.y - box.y) * box.cos - (a.x - box.x) * box.sin;
-  const dx = (b.x - box.x) * box.cos + (b.y - box.y) * box.sin - ax;
-  const dy = (b.y - box.y) * box.cos - (b.x - box.x) * box.sin - ay;
-  let from = 0;
-  let to = 1;
-  const within = (start: number, way: number, half: number): boolean => {
-    if (way === 0) return Math.abs(start) < half;
-    const one = (-half - start) / way;
-    const other = (half - start) / way;
-    from = Math.max(from, Math.min(one, other));
-    to = Math.min(to, Math.max(one, other));
-    return from < to;
-  };
-  return within(ax, dx, box.halfWidth) && within(ay, dy, box.halfHeight);
+  const { cos, sin, halfWidth, halfHeight } = box;
+  const ax = (a.x - box.x) * cos + (a.y - box.y) * sin;
+  const ay = (a.y - box.y) * cos - (a.x - box.x) * sin;
+  const bx = (b.x - box.x) * cos + (b.y - box.y) * sin;
+  const by = (b.y - box.y) * cos - (b.x - box.x) * sin;
+  // Apart when the box of the line is beside the rectangle, else when the rectangle is all to one side of the line.
+  if (Math.min(ax, bx) >= halfWidth || Math.max(ax, bx) <= -halfWidth) return false;
+  if (Math.min(ay, by) >= halfHeight || Math.max(ay, by) <= -halfHeight) return false;
+  const reach = Math.abs(by - ay) * halfWidth + Math.abs(bx - ax) * halfHeight;
+  return Math.abs(ax * (by - ay) - ay * (bx - ax)) < reach || (ax === bx && ay === by);
 }
 
 /** Whether two lines cross, each from one side of the other to the other side. */

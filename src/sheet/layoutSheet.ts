@@ -4,15 +4,11 @@ import type { Takeoff } from '../takeoff/result.ts';
 import { furniture, line, text } from './furniture.ts';
 import { printable } from './lettering.ts';
 import type { Rect, SheetPage } from './page.ts';
+import { fitPlan, type ScaledPlan } from './pages/fitPlan.ts';
 import { legendRows, ROW_MM, TEXT_MM } from './pages/legend.ts';
 import { listPages } from './pages/listPages.ts';
-import {
-  fitPlan,
-  type PlanFrame,
-  planFrames,
-  planParts,
-  type ScaledPlan,
-} from './pages/planPage.ts';
+import { type PlanFrame, planFrames } from './pages/planFrame.ts';
+import { planParts } from './pages/planPage.ts';
 import { TITLE_HEIGHT, titleBlock } from './pages/titleBlock.ts';
 import { paperSize, type Turn } from './papers.ts';
 import type { SheetOptions } from './sheetOptions.ts';

@@ -61,13 +61,27 @@ export interface Board {
   readonly keyed: KeyedSize[];
   /** Features whose name stands with their size, so that it isn't written again. */
   readonly named: Set<string>;
+  /** Room that texts take for a height of 1: many places are tried for each. */
+  readonly measured: Map<
+    string,
+    { readonly width: number; readonly drop: number; readonly rise: number }
+  >;
 }
 
 export function makeBoard(
-  given: Omit<Board, 'clearance' | 'marks' | 'keyed' | 'named'> & { readonly extentMm: number },
+  given: Omit<Board, 'clearance' | 'marks' | 'keyed' | 'named' | 'measured'> & {
+    readonly extentMm: number;
+  },
 ): Board {
   const { extentMm, ...board } = given;
-  return { ...board, clearance: emptyClearance(extentMm), marks: [], keyed: [], named: new Set() };
+  return {
+    ...board,
+    clearance: emptyClearance(extentMm),
+    marks: [],
+    keyed: [],
+    named: new Set(),
+    measured: new Map(),
+  };
 }
 
 export function toMm({ origin, gridPerMm }: Board, { x, y }: Point): Place {
@@ -122,10 +136,15 @@ export interface Lettered {
 const MARGIN = 0.4;
 
 /** The room that a text takes, with a margin. */
-export function textBox({ text, at, angle, anchor, height }: Lettered): TurnedBox {
-  const width = textWidth(text, height);
-  const drop = textDrop(text, height);
-  const rise = textRise(text, height);
+function textBox({ measured }: Board, { text, at, angle, anchor, height }: Lettered): TurnedBox {
+  let size = measured.get(text);
+  if (!size) {
+    size = { width: textWidth(text, 1), drop: textDrop(text, 1), rise: textRise(text, 1) };
+    measured.set(text, size);
+  }
+  const width = size.width * height;
+  const drop = size.drop * height;
+  const rise = size.rise * height;
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
   const right = anchor === 'start' ? width / 2 : anchor === 'middle' ? 0 : -width / 2;
@@ -141,7 +160,7 @@ export function textBox({ text, at, angle, anchor, height }: Lettered): TurnedBo
 }
 
 export function isRoomFor(board: Board, lettered: Lettered, what = EVERYTHING): boolean {
-  const box = textBox(lettered);
+  const box = textBox(board, lettered);
   return isInWindow(board, box) && isBoxFree(board.clearance, box, what);
 }
 
@@ -158,15 +177,15 @@ export function isInWindow({ window }: Board, box: TurnedBox): boolean {
   );
 }
 
-function isHatched({ hatched }: Board, lettered: Lettered): boolean {
-  const { x, y, halfWidth, halfHeight } = textBox(lettered);
+function isHatched(board: Board, lettered: Lettered): boolean {
+  const { x, y, halfWidth, halfHeight } = textBox(board, lettered);
   const reach = Math.max(halfWidth, halfHeight);
-  return hatched.some((box) => boxesMeet({ minX: x, maxX: x, minY: y, maxY: y }, box, reach));
+  return board.hatched.some((box) => boxesMeet({ minX: x, maxX: x, minY: y, maxY: y }, box, reach));
 }
 
 export function write(board: Board, lettered: Lettered): void {
   const { text, at, angle, anchor, height, style, layer, feature, measures } = lettered;
-  addBox(board.clearance, TEXT, textBox(lettered));
+  addBox(board.clearance, TEXT, textBox(board, lettered));
   board.marks.push({
     kind: 'text',
     layer: layer ?? 'dimensions',
@@ -217,49 +236,67 @@ const TURNS = [0, 0.4, -0.4, 0.8, -0.8, 1.25, -1.25, 1.8, -1.8, 2.5, -2.5, Math.
 export function writeWithLeader(board: Board, wanted: LeaderText): boolean {
   const { target, toward, text, arrow, style = 'dimension', feature, measures } = wanted;
   const base = Math.atan2(toward.y, toward.x);
-  const height = board.lettering.height;
-  for (const strict of [true, false]) {
-    for (const reach of REACHES) {
-      for (const turn of TURNS) {
-        const way = { x: Math.cos(base + turn), y: Math.sin(base + turn) };
-        const elbow = along(target, way, reach);
-        const right = way.x >= 0;
-        const lettered: Lettered = {
-          text,
-          at: { x: elbow.x + (right ? 0.8 : -0.8), y: elbow.y - height / 2 },
-          angle: 0,
-          anchor: right ? 'start' : 'end',
-          height,
-          style,
-          feature,
-          measures,
-        };
-        if (!isRoomFor(board, lettered)) continue;
-        if (!isLineFree(board.clearance, target, elbow, TEXT | SYMBOL)) continue;
-        const avoid = DIMENSION | (strict ? EXTENSION | OUTLINE : 0);
-        if (!isLineFree(board.clearance, along(target, way, 0.5), elbow, avoid)) continue;
-        rule(board, 'dimension', DIMENSION, target, elbow);
-        if (arrow) {
-          board.marks.push({
-            kind: 'symbol',
-            layer: 'dimensions',
-            symbol: 'arrow',
-            at: toGridPoint(board, target),
-            size: ARROW_MM,
-            angle: base + turn + Math.PI,
-          });
-          addBox(board.clearance, SYMBOL, {
-            ...along(target, way, ARROW_MM / 2),
-            halfWidth: ARROW_MM / 2,
-            halfHeight: ARROW_MM / 3,
-            cos: way.x,
-            sin: way.y,
-          });
-        }
-        write(board, lettered);
+  const { height } = board.lettering;
+  let second: Leader | undefined;
+  for (const reach of REACHES) {
+    for (const turn of TURNS) {
+      const angle = base + turn;
+      const way = { x: Math.cos(angle), y: Math.sin(angle) };
+      const elbow = along(target, way, reach);
+      const right = way.x >= 0;
+      const lettered: Lettered = {
+        text,
+        at: { x: elbow.x + (right ? 0.8 : -0.8), y: elbow.y - height / 2 },
+        angle: 0,
+        anchor: right ? 'start' : 'end',
+        height,
+        style,
+        feature,
+        measures,
+      };
+      if (!isRoomFor(board, lettered)) continue;
+      if (!isLineFree(board.clearance, target, elbow, TEXT | SYMBOL)) continue;
+      const foot = along(target, way, 0.5);
+      if (!isLineFree(board.clearance, foot, elbow, DIMENSION)) continue;
+      const leader = { lettered, target, elbow, angle, arrow };
+      if (isLineFree(board.clearance, foot, elbow, EXTENSION | OUTLINE)) {
+        drawLeader(board, leader);
         return true;
       }
+      second ??= leader;
     }
   }
-  return false;
+  if (second) drawLeader(board, second);
+  return second !== undefined;
+}
+
+interface Leader {
+  readonly lettered: Lettered;
+  readonly target: Place;
+  readonly elbow: Place;
+  readonly angle: number;
+  readonly arrow: boolean;
+}
+
+function drawLeader(board: Board, { lettered, target, elbow, angle, arrow }: Leader): void {
+  rule(board, 'dimension', DIMENSION, target, elbow);
+  if (arrow) {
+    const way = { x: Math.cos(angle), y: Math.sin(angle) };
+    board.marks.push({
+      kind: 'symbol',
+      layer: 'dimensions',
+      symbol: 'arrow',
+      at: toGridPoint(board, target),
+      size: ARROW_MM,
+      angle: angle + Math.PI,
+    });
+    addBox(board.clearance, SYMBOL, {
+      ...along(target, way, ARROW_MM / 2),
+      halfWidth: ARROW_MM / 2,
+      halfHeight: ARROW_MM / 3,
+      cos: way.x,
+      sin: way.y,
+    });
+  }
+  write(board, lettered);
 }

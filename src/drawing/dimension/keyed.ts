@@ -8,6 +8,7 @@ import {
   type Place,
   SYMBOL,
   TEXT,
+  type TurnedBox,
 } from '../clearance.ts';
 import { circlePath } from '../paths.ts';
 import { textWidth } from '../textSize.ts';
@@ -74,55 +75,64 @@ export function keepInLane(
 
 function markKey(board: Board, letter: string, target: Place, toward: Place): boolean {
   const { height } = board.lettering;
-  const small = height;
-  const radius = Math.hypot(textWidth(letter, small) / 2, small * 0.72) + 0.3;
+  const radius = Math.hypot(textWidth(letter, height) / 2, height * 0.72) + 0.3;
   const base = Math.atan2(toward.y, toward.x);
-  for (const strict of [true, false]) {
-    for (const reach of REACHES) {
-      for (let i = 0; i < TURNS; i++) {
-        const turn = (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * ((2 * Math.PI) / TURNS);
-        const way = { x: Math.cos(base + turn), y: Math.sin(base + turn) };
-        const middle = along(target, way, reach + radius);
-        const box = {
-          ...middle,
-          halfWidth: radius + 0.4,
-          halfHeight: radius + 0.4,
-          cos: 1,
-          sin: 0,
-        };
-        if (!isInWindow(board, box) || !isBoxFree(board.clearance, box, EVERYTHING)) continue;
-        const foot = along(target, way, 0.4);
-        const end = along(target, way, reach);
-        if (!isLineFree(board.clearance, target, end, TEXT | SYMBOL)) continue;
-        if (strict && !isLineFree(board.clearance, foot, end, DIMENSION)) continue;
-        rule(board, 'dimension', DIMENSION, target, end);
-        addBox(board.clearance, SYMBOL, box);
-        const ring = circlePath(toGridPoint(board, middle), radius * board.gridPerMm);
-        board.marks.push({
-          kind: 'area',
-          layer: 'dimensions',
-          material: 'paper',
-          paths: [ring],
-        });
-        board.marks.push({
-          kind: 'line',
-          layer: 'dimensions',
-          style: 'dimension',
-          path: ring,
-        });
-        write(board, {
-          text: letter,
-          at: { x: middle.x, y: middle.y - small * 0.38 },
-          angle: 0,
-          anchor: 'middle',
-          height: small,
-          style: 'dimension',
-        });
+  let second: { readonly middle: Place; readonly end: Place } | undefined;
+  for (const reach of REACHES) {
+    for (let i = 0; i < TURNS; i++) {
+      const turn = (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * ((2 * Math.PI) / TURNS);
+      const way = { x: Math.cos(base + turn), y: Math.sin(base + turn) };
+      const middle = along(target, way, reach + radius);
+      const box = ringBox(middle, radius);
+      if (!isInWindow(board, box) || !isBoxFree(board.clearance, box, EVERYTHING)) continue;
+      const end = along(target, way, reach);
+      if (!isLineFree(board.clearance, target, end, TEXT | SYMBOL)) continue;
+      if (isLineFree(board.clearance, along(target, way, 0.4), end, DIMENSION)) {
+        drawKey(board, letter, target, end, middle, radius);
         return true;
       }
+      second ??= { middle, end };
     }
   }
-  return false;
+  if (second) drawKey(board, letter, target, second.end, second.middle, radius);
+  return second !== undefined;
+}
+
+function ringBox(middle: Place, radius: number): TurnedBox {
+  return {
+    x: middle.x,
+    y: middle.y,
+    halfWidth: radius + 0.4,
+    halfHeight: radius + 0.4,
+    cos: 1,
+    sin: 0,
+  };
+}
+
+function drawKey(
+  board: Board,
+  letter: string,
+  target: Place,
+  end: Place,
+  middle: Place,
+  radius: number,
+): void {
+  const { height } = board.lettering;
+  rule(board, 'dimension', DIMENSION, target, end);
+  addBox(board.clearance, SYMBOL, ringBox(middle, radius));
+  const path = circlePath(toGridPoint(board, middle), radius * board.gridPerMm);
+  board.marks.push(
+    { kind: 'area', layer: 'dimensions', material: 'paper', paths: [path] },
+    { kind: 'line', layer: 'dimensions', style: 'dimension', path },
+  );
+  write(board, {
+    text: letter,
+    at: { x: middle.x, y: middle.y - height * 0.38 },
+    angle: 0,
+    anchor: 'middle',
+    height,
+    style: 'dimension',
+  });
 }
 
 /** The middle of two grid points, in mm. */

@@ -139,9 +139,8 @@ function placeIn(
     return undefined;
   }
   const ticks = [start, end] as const;
-  if (!ticks.every((tick) => isBoxFree(clearance, tickBox(tick, angle), TEXT | SYMBOL))) {
-    return undefined;
-  }
+  if (!isBoxFree(clearance, tickBox(start, angle), TEXT | SYMBOL)) return undefined;
+  if (!isBoxFree(clearance, tickBox(end, angle), TEXT | SYMBOL)) return undefined;
   const extensions = [...extensionOf(from, start, off), ...extensionOf(to, end, off)];
   if (
     !extensions.every(([foot, top]) => isLineFree(clearance, foot, top, TEXT | SYMBOL | OUTLINE))
@@ -173,7 +172,7 @@ function draw(board: Board, { lettered, line, ticks, extensions }: Fitted): void
 
 function tickBox(at: Place, angle: number): TurnedBox {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  return { ...at, halfWidth: TICK_REACH, halfHeight: TICK_REACH, cos, sin };
+  return { x: at.x, y: at.y, halfWidth: TICK_REACH, halfHeight: TICK_REACH, cos, sin };
 }
 
 function extensionOf(foot: Place, top: Place, off: Place): readonly (readonly [Place, Place])[] {

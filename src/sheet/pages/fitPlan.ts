@@ -1,0 +1,115 @@
+import { boundsOf } from '../../drawing/bounds.ts';
+import { type Plan, planOf } from '../../drawing/plan.ts';
+import type { Box } from '../../geometry/box.ts';
+import type { Job } from '../../job/job.ts';
+import type { Takeoff } from '../../takeoff/result.ts';
+import { gridPerMmAt, type Scale, scalesFor } from '../scales.ts';
+import type { SheetOptions } from '../sheetOptions.ts';
+import { type PlanFrame, roomFor } from './planFrame.ts';
+
+/** A plan at a scale, and where on the ground the middle of its frame lies. */
+export interface ScaledPlan {
+  readonly frame: PlanFrame;
+  readonly scale: Scale;
+  readonly plan: Plan;
+  readonly centre: { readonly x: number; readonly y: number };
+  /** False when not even the smallest scale shows it all. */
+  readonly fits: boolean;
+}
+
+/** Clear paper between the frame and what is drawn. */
+const CLEAR_MM = 4;
+
+/**
+ * The plan at the largest scale at which all of it that must be read fits into one of the frames, the earlier frame where
+ * several do.
+ */
+export function fitPlan(
+  job: Job,
+  takeoff: Takeoff,
+  frames: readonly PlanFrame[],
+  options: SheetOptions,
+): ScaledPlan {
+  const scales = scalesFor(job.units);
+  const wanted = scales.findIndex(({ name }) => name === options.scale);
+  for (const scale of wanted < 0 ? scales : scales.slice(wanted)) {
+    const fitted = planAt(job, takeoff, frames, scale, options);
+    if (fitted) return fitted;
+  }
+  const scale = scales.at(-1)!;
+  const plan = planOf(job, takeoff, planOptions(scale, options));
+  const centre = middleOf(neededBox(plan, scale));
+  return { frame: frames[0]!, scale, plan, centre, fits: false };
+}
+
+function planOptions(scale: Scale, { words }: SheetOptions) {
+  return {
+    station: 'sheet',
+    scale: { gridPerMm: gridPerMmAt(scale) },
+    words: words.drawing,
+    dimensions: true,
+  } as const;
+}
+
+function planAt(
+  job: Job,
+  takeoff: Takeoff,
+  frames: readonly PlanFrame[],
+  scale: Scale,
+  options: SheetOptions,
+): ScaledPlan | undefined {
+  const perMm = gridPerMmAt(scale);
+  const thatHold = ({ minX, minY, maxX, maxY }: Box, those: readonly PlanFrame[]) =>
+    those.filter((frame) => {
+      const room = roomFor(frame, takeoff);
+      return (
+        (maxX - minX) / perMm <= room.width - 2 * CLEAR_MM &&
+        (maxY - minY) / perMm <= room.height - 2 * CLEAR_MM
+      );
+    });
+  // The bare pour first: dimensions cost far more than finding that it is too large without them.
+  const bare = planOf(job, takeoff, { ...planOptions(scale, options), dimensions: false });
+  const possible = thatHold(neededBox(bare, scale), frames);
+  if (possible.length === 0) return undefined;
+  const needed = neededBox(planOf(job, takeoff, planOptions(scale, options)), scale);
+  const centre = middleOf(needed);
+  for (const frame of thatHold(needed, possible)) {
+    const room = roomFor(frame, takeoff);
+    const [halfWidth, halfHeight] = [(room.width / 2) * perMm, (room.height / 2) * perMm];
+    const window = {
+      minX: centre.x - halfWidth,
+      maxX: centre.x + halfWidth,
+      minY: centre.y - halfHeight,
+      maxY: centre.y + halfHeight,
+    };
+    // Again, with the names of what is cut off by the frame put where they are seen.
+    const plan = planOf(job, takeoff, { ...planOptions(scale, options), window });
+    if (isWithin(neededBox(plan, scale), window)) return { frame, scale, plan, centre, fits: true };
+  }
+  return undefined;
+}
+
+function isWithin(box: Box, window: Box): boolean {
+  return (
+    box.minX >= window.minX &&
+    box.maxX <= window.maxX &&
+    box.minY >= window.minY &&
+    box.maxY <= window.maxY
+  );
+}
+
+/** Round all that must be read: the pour, its sizes, faults. What stands round about may be cut off by the frame. */
+function neededBox({ marks }: Plan, scale: Scale): Box {
+  const grid = { gridPerMm: gridPerMmAt(scale) };
+  const needed = marks.filter(
+    ({ layer, kind }) =>
+      layer === 'pour' || layer === 'dimensions' || (layer === 'notes' && kind !== 'area'),
+  );
+  const poured = marks.some(({ layer }) => layer === 'pour');
+  const nothing = { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  return boundsOf(poured ? needed : marks, grid) ?? nothing;
+}
+
+function middleOf({ minX, minY, maxX, maxY }: Box) {
+  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
+}
