@@ -96,24 +96,31 @@ export function figureRow(
 }
 
 const CELL_GAP = 2;
+/** Letters of a crowded table are made no smaller than this. */
+const LEAST_MM = 1.8;
 
-/** A table with its heads; columns as wide as they need, and those that need too much made narrower and wrapped. */
+/**
+ * A table with its heads; columns as wide as they need, and those that need too much made narrower and wrapped. A table
+ * that would have to break its words gets smaller letters.
+ */
 export function tableBlocks(
   heads: readonly string[],
   rows: readonly (readonly string[])[],
   width: number,
 ): readonly Block[] {
   const cells = (i: number) => [heads[i]!, ...rows.map((row) => row[i] ?? '')];
-  const needs = (said: string) => textWidth(said, LIST_MM) + CELL_GAP;
-  const natural = heads.map((_, i) => Math.max(...cells(i).map(needs)));
-  const least = heads.map((_, i) =>
-    Math.max(...cells(i).flatMap((said) => said.split(' ').map(needs))),
+  const widest = heads.map((_, i) =>
+    Math.max(...cells(i).flatMap((said) => said.split(' ').map((one) => textWidth(one, LIST_MM)))),
   );
+  const words = widest.reduce((sum, one) => sum + one, 0);
+  const small = (width - heads.length * CELL_GAP) / words;
+  const size = small < 1 ? Math.max(LEAST_MM, LIST_MM * small) : LIST_MM;
+  const needs = (said: string) => textWidth(said, size) + CELL_GAP;
+  const natural = heads.map((_, i) => Math.max(...cells(i).map(needs)));
+  const least = widest.map((one) => (one * size) / LIST_MM + CELL_GAP);
   const widths = shared(natural, least, width);
   const row = (said: readonly string[], style: TextStyle, leads: boolean): Block => {
-    const wrappedCells = said.map((cell, i) =>
-      wrapped(cell, LIST_MM, widths[i]! - CELL_GAP + 0.01),
-    );
+    const wrappedCells = said.map((cell, i) => wrapped(cell, size, widths[i]! - CELL_GAP + 0.01));
     const deep = Math.max(1, ...wrappedCells.map(({ length }) => length));
     return {
       height: deep * LINE_MM + 0.4,
@@ -122,7 +129,7 @@ export function tableBlocks(
         ...wrappedCells.flatMap((lines, i) => {
           const left = x + widths.slice(0, i).reduce((sum, one) => sum + one, 0);
           return lines.map((one, j) =>
-            text(one, left, y + FIRST_MM + j * LINE_MM, { height: LIST_MM, style }),
+            text(one, left, y + FIRST_MM + j * LINE_MM, { height: size, style }),
           );
         }),
         line(x, y + deep * LINE_MM + 0.1, x + width, y + deep * LINE_MM + 0.1, 'hairline'),

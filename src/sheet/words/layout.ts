@@ -50,7 +50,7 @@ export const layoutEn = {
   keyDatum: 'Places are from the first corner of the pad: across to the right, then up the page.',
   checkBar: '2 in (50.8 mm) on a true print',
   withheld: 'No figures: this sketch can’t be poured as it stands.',
-  withheldWhy: 'What to mend is listed under Cautions.',
+  withheldWhy: 'What to mend is on the next page, under “In the way”.',
   noScale: (scale: string) => `${scale} doesn’t fit this paper; drawn smaller.`,
   notToScale: 'Larger than any scale on this paper: the plan is cut off at its frame.',
   nothing: 'Nothing is drawn yet.',
