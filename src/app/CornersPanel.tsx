@@ -1,14 +1,37 @@
+import { memo, useDeferredValue } from 'react';
+import type { Job } from '../job/job.ts';
 import { sayProblem } from '../sheet/words/say.ts';
 import { CornerTable } from '../sketch/CornerTable.tsx';
+import type { Selection } from '../sketch/tools/tool.ts';
 import { useAppState, useSession, useWords } from './SessionContext.ts';
 import { shownJob } from './state.ts';
 
 /** The sketch as a table: every corner and edge, for the keyboard, for a screen reader, and for typed numbers. */
 export function CornersPanel() {
-  const words = useWords();
-  const session = useSession();
   const job = useAppState(shownJob);
   const selection = useAppState((state) => state.selection);
+  return <WrittenCorners job={job} selection={selection} />;
+}
+
+interface CornersProps {
+  readonly job: Job;
+  readonly selection: Selection | null;
+}
+
+/** During a drag the table is written between frames, so that a long one doesn't hold the hand up. */
+function WrittenCorners({ job, selection }: CornersProps) {
+  const written = useDeferredValue(job);
+  return (
+    <div aria-busy={written !== job}>
+      <Corners job={written} selection={selection} />
+    </div>
+  );
+}
+
+/** Watches no store itself: React would then write it in one go. */
+const Corners = memo(function Corners({ job, selection }: CornersProps) {
+  const words = useWords();
+  const session = useSession();
   return (
     <CornerTable
       job={job}
@@ -20,4 +43,4 @@ export function CornersPanel() {
       onRefusal={session.refuse}
     />
   );
-}
+});

@@ -287,3 +287,50 @@ describe('a new shape by its sizes', () => {
     expect(done).toEqual([]);
   });
 });
+
+describe('an outline of a great many corners', () => {
+  const many = Array.from({ length: 120 }, (_, i) => {
+    const angle = (2 * Math.PI * i) / 120;
+    return [60 * Math.cos(angle), 60 * Math.sin(angle)] as const;
+  });
+  const rows = () => page.querySelectorAll('tbody tr').length;
+  const pick = () =>
+    [...page.querySelectorAll('select')].find(({ labels }) =>
+      labels?.[0]?.textContent?.startsWith(en.table.page(120)),
+    );
+
+  beforeEach(() => {
+    job = jobOf(outline('ring', 'pad', many));
+    show();
+  });
+
+  test('is shown so many at a time, and every one can be turned to', () => {
+    expect(rows()).toBe(50);
+    expect([...(pick()?.options ?? [])].map(({ text }) => text)).toEqual([
+      'A to AX',
+      'AY to CV',
+      'CW to DP',
+    ]);
+    const select = pick();
+    if (!select) throw new Error('there is a choice of pages');
+    act(() => {
+      select.value = '2';
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    expect(rows()).toBe(20);
+    expect(page.textContent).toContain('DP');
+  });
+
+  test('turns to the corner that is selected on the sketch', () => {
+    selection = { feature: 'ring', corner: 'ring-70' };
+    show();
+    expect(pick()?.value).toBe('1');
+    expect(page.querySelector('[aria-current="true"]')?.textContent).toContain('BS');
+  });
+
+  test('a short outline is shown whole', () => {
+    job = jobOf(PAD);
+    show();
+    expect(rows()).toBe(4);
+  });
+});

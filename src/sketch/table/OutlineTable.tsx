@@ -1,3 +1,4 @@
+import { useId, useState } from 'react';
 import type { Command } from '../../job/commands.ts';
 import type { Corner, Feature, Outline } from '../../job/job.ts';
 import { parseAngle } from '../../units/angle.ts';
@@ -6,7 +7,7 @@ import { formatLength, parseLength } from '../../units/length.ts';
 import { bearingOf, cornerAfter } from '../edgeMeasures.ts';
 import { featureName } from '../featureName.ts';
 import { cornerLetter } from '../letters.ts';
-import { edgesOf } from '../site.ts';
+import { edgesOf, type SiteEdge } from '../site.ts';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
 import { EditCell } from './EditCell.tsx';
 import { pressCommand, type TablePart, tryCommand } from './tableProps.ts';
@@ -17,12 +18,19 @@ interface OutlineTableProps extends TablePart {
   readonly caption: string;
 }
 
+/** An outline with more corners than this is shown so many at a time. */
+const PAGE = 50;
+
 /** One outline: a row for every corner and the edge that leaves it. */
 export function OutlineTable(props: OutlineTableProps) {
-  const { words, shape, caption } = props;
+  const { words, feature, shape, caption } = props;
   const says = words.table;
+  const { page, turnTo } = usePage(props);
+  const edges = edgesOf(feature);
+  const start = page * PAGE;
   return (
     <div className="corner-scroll">
+      {shape.corners.length > PAGE ? <PagePick {...props} page={page} onPage={turnTo} /> : null}
       <table>
         <caption>{caption}</caption>
         <thead>
@@ -37,8 +45,14 @@ export function OutlineTable(props: OutlineTableProps) {
           </tr>
         </thead>
         <tbody>
-          {shape.corners.map((corner, index) => (
-            <CornerRow key={corner.id} {...props} corner={corner} index={index} />
+          {shape.corners.slice(start, start + PAGE).map((corner, index) => (
+            <CornerRow
+              key={corner.id}
+              {...props}
+              corner={corner}
+              index={start + index}
+              edge={edges.find(({ from }) => from.id === corner.id) ?? null}
+            />
           ))}
         </tbody>
       </table>
@@ -46,7 +60,54 @@ export function OutlineTable(props: OutlineTableProps) {
   );
 }
 
-type CornerRowProps = OutlineTableProps & { readonly corner: Corner; readonly index: number };
+/** The page that was turned to, until another corner is selected: then the one with that corner. */
+function usePage({ feature, shape, selection }: OutlineTableProps): {
+  readonly page: number;
+  readonly turnTo: (page: number) => void;
+} {
+  const [turned, setTurned] = useState<{ page: number; corner: string | undefined } | null>(null);
+  const corner = selection?.feature === feature.id ? selection.corner : undefined;
+  const selected = shape.corners.findIndex(({ id }) => id === corner);
+  const wanted =
+    turned && turned.corner === corner ? turned.page : Math.floor(Math.max(0, selected) / PAGE);
+  const last = Math.floor((shape.corners.length - 1) / PAGE);
+  return {
+    page: Math.min(wanted, Math.max(0, last)),
+    turnTo: (page) => setTurned({ page, corner }),
+  };
+}
+
+interface PagePickProps extends OutlineTableProps {
+  readonly page: number;
+  readonly onPage: (page: number) => void;
+}
+
+function PagePick({ words, shape, page, onPage }: PagePickProps) {
+  const id = useId();
+  const count = shape.corners.length;
+  return (
+    <div className="typed">
+      <label htmlFor={id}>{words.table.page(count)}</label>
+      <select id={id} value={page} onChange={(event) => onPage(Number(event.target.value))}>
+        {Array.from({ length: Math.ceil(count / PAGE) }, (_, at) => {
+          const [first, last] = [at * PAGE, Math.min(count, (at + 1) * PAGE) - 1];
+          return (
+            <option key={cornerLetter(first)} value={at}>
+              {words.table.pageOf(cornerLetter(first), cornerLetter(last))}
+            </option>
+          );
+        })}
+      </select>
+    </div>
+  );
+}
+
+type CornerRowProps = OutlineTableProps & {
+  readonly corner: Corner;
+  readonly index: number;
+  /** The edge that leaves the corner; null at the end of a line. */
+  readonly edge: SiteEdge | null;
+};
 
 function CornerRow(props: CornerRowProps) {
   const { words, feature, corner, index, selection, onSelect } = props;
@@ -167,9 +228,8 @@ function EdgeCells(props: CellsProps) {
 }
 
 function RowButtons(props: CellsProps) {
-  const { words, feature, corner, letter } = props;
+  const { words, feature, corner, letter, edge } = props;
   const says = words.table;
-  const edge = edgesOf(feature).find(({ from }) => from.id === corner.id);
   return (
     <td className="corner-buttons">
       {edge ? (

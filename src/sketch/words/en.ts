@@ -97,6 +97,8 @@ export const en = {
     usualDatum: 'the first corner of the first pad',
     caption: (feature: string, kind: string) =>
       feature === kind ? feature : `${feature} (${kind})`,
+    page: (corners: number) => `Corners shown, of ${corners}`,
+    pageOf: (first: string, last: string) => `${first} to ${last}`,
     corner: 'Corner',
     across: 'Right of datum',
     up: 'Up from datum',
