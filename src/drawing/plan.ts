@@ -72,7 +72,8 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
     drawDimensions(board, loops, {
       limit,
       names: namesOf(board, job),
-      checks: onSheet,
+      // What can't be poured isn't set out: its diagonals and angles would say nothing.
+      checks: onSheet && takeoff.pour !== undefined,
       ...(selected === undefined ? {} : { selected }),
     });
   }

@@ -1,14 +1,14 @@
 import type { Mark } from '../drawing/marks.ts';
 import type { Job } from '../job/job.ts';
 import type { Takeoff } from '../takeoff/result.ts';
-import { furniture, line, text } from './furniture.ts';
+import { furniture, line } from './furniture.ts';
 import { printable } from './lettering.ts';
 import type { Rect, SheetPage } from './page.ts';
 import { fitPlan, type ScaledPlan } from './pages/fitPlan.ts';
-import { legendRows, ROW_MM, TEXT_MM } from './pages/legend.ts';
+import { legendRows, ROW_MM } from './pages/legend.ts';
 import { listPages } from './pages/listPages.ts';
 import { type PlanFrame, planFrames } from './pages/planFrame.ts';
-import { planParts } from './pages/planPage.ts';
+import { lettersLack, planParts } from './pages/planPage.ts';
 import { TITLE_HEIGHT, titleBlock } from './pages/titleBlock.ts';
 import { paperSize, type Turn } from './papers.ts';
 import type { SheetOptions } from './sheetOptions.ts';
@@ -29,42 +29,29 @@ export function layoutSheet(
   const plan = planParts(job, takeoff, scaled, options);
   const above = listArea(frame);
   const lists = listPages(job, takeoff, plan.left, above, options);
-  const lacks =
-    plan.lacks || lists.lacks || [job.name, job.site].some((said) => printable(said).lacks);
-  const pages = 1 + lists.pages.length;
+  const pages = 1 + lists.length;
   const name = printable(job.name).text || layout.noName;
   const block = (page: number, sheet: string, scaleName?: string) =>
     titleBlock(
       job,
       frame.title,
-      { sheet, page, pages, lacks, ...(scaleName ? { scale: scaleName } : {}) },
+      { sheet, page, pages, ...(scaleName ? { scale: scaleName } : {}) },
       options,
     );
-  const lacking = lacks ? [lackingNote(frame, layout.lettersMissing)] : [];
   return [
     {
       ...size,
       title: `${name}: ${layout.layout}, ${layout.page(1, pages)}`,
-      parts: [...plan.parts, furniture([...block(1, layout.layout, scale.name), ...lacking])],
+      parts: [...plan.parts, furniture([...block(1, layout.layout, scale.name)])],
     },
-    ...lists.pages.map(
+    ...lists.map(
       (marks, i): SheetPage => ({
         ...size,
         title: `${name}: ${layout.lists}, ${layout.page(i + 2, pages)}`,
-        parts: [
-          furniture([...marks, ...outerFrame(frame), ...block(i + 2, layout.lists), ...lacking]),
-        ],
+        parts: [furniture([...marks, ...outerFrame(frame), ...block(i + 2, layout.lists)])],
       }),
     ),
   ];
-}
-
-/** Under the title block's frame, in the margin's first lines, where it is out of the way of all else. */
-function lackingNote({ title }: PlanFrame, said: string): Mark {
-  return text(said, title.x + title.width - 2.5, title.y + title.height - 1.8, {
-    height: TEXT_MM * 0.8,
-    anchor: 'end',
-  });
 }
 
 function listArea({ area }: PlanFrame): Rect {
@@ -85,7 +72,8 @@ const TURNS: readonly Turn[] = ['upright', 'sideways'];
 /** The plan with the paper turned so that its scale is the larger; upright when both are alike. */
 function bestPlan(job: Job, takeoff: Takeoff, options: SheetOptions): ScaledPlan {
   const legend = legendRows(job, takeoff, options.words).length * ROW_MM;
+  const hasNotices = lettersLack(job) || options.scale !== undefined;
   const turns = options.turn ? [options.turn] : TURNS;
-  const frames = turns.flatMap((turn) => planFrames(options.paper, turn, legend));
+  const frames = turns.flatMap((turn) => planFrames(options.paper, turn, legend, hasNotices));
   return fitPlan(job, takeoff, frames, options);
 }

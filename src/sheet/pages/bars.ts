@@ -1,4 +1,5 @@
 import type { Mark } from '../../drawing/marks.ts';
+import { textWidth } from '../../drawing/textSize.ts';
 import type { UnitStyle } from '../../job/job.ts';
 import { FOOT, METRE } from '../../units/grid.ts';
 import { formatLength } from '../../units/length.ts';
@@ -42,7 +43,8 @@ function scaleBar(x: number, upper: number, scale: Scale, units: UnitStyle): rea
         marks.push(line(box.x, y, box.x + division, y, 'form'));
     }
   }
-  for (const i of [0, 1, 2, 4]) {
+  const isRoomy = textWidth(shortLength(step, units), TEXT_MM) + 2 < division;
+  for (const i of isRoomy ? [0, 1, 2, 4] : [0, 2, 4]) {
     const said = i === 0 ? '0' : shortLength(i * step, units);
     const anchor = i === 0 ? 'start' : 'middle';
     marks.push(text(said, x + i * division, top - 1, { height: TEXT_MM, anchor }));

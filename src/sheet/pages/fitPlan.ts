@@ -83,7 +83,16 @@ function planAt(
       maxY: centre.y + halfHeight,
     };
     // Again, with the names of what is cut off by the frame put where they are seen.
-    const plan = planOf(job, takeoff, { ...planOptions(scale, options), window });
+    const inner = CLEAR_MM * perMm * 0.6;
+    const plan = planOf(job, takeoff, {
+      ...planOptions(scale, options),
+      window: {
+        minX: window.minX + inner,
+        maxX: window.maxX - inner,
+        minY: window.minY + inner,
+        maxY: window.maxY - inner,
+      },
+    });
     if (isWithin(neededBox(plan, scale), window)) return { frame, scale, plan, centre, fits: true };
   }
   return undefined;

@@ -17,6 +17,7 @@ type Ground = keyof LayoutWords['materials'];
 const GROUND: readonly (readonly [Ground & Material, readonly Feature['kind'][]])[] = [
   ['fresh-concrete', ['pad']],
   ['old-concrete', ['existing-slab']],
+  ['steps', ['steps']],
   ['building', ['building-line']],
   ['patch', ['patch']],
   ['no-stake', ['no-stake-zone']],

@@ -24,12 +24,6 @@ const GUTTER = 7;
 /** A column is about this wide, mm. */
 const COLUMN = 84;
 
-export interface Lists {
-  readonly pages: readonly (readonly Mark[])[];
-  /** Whether a letter had to be replaced. */
-  readonly lacks: boolean;
-}
-
 /** The material list, what it rests on and what to look out for: as many pages as it takes. */
 export function listPages(
   job: Job,
@@ -37,7 +31,7 @@ export function listPages(
   left: readonly KeyedSize[],
   area: Rect,
   options: SheetOptions,
-): Lists {
+): readonly (readonly Mark[])[] {
   const columns = columnsOf(area);
   const { width } = columns[0]!;
   let lacks = false;
@@ -54,8 +48,10 @@ export function listPages(
     ...notesBlocks(job, takeoff.notes, 'assumption', width, plain, options),
     ...crewNotes(job, width, plain, options),
   ];
-  const pages = flow(blocks, columns);
-  return { pages, lacks };
+  const all = lacks
+    ? [...blocks, ...paragraph(options.words.sheet.layout.lettersMissing, width)]
+    : blocks;
+  return flow(all, columns);
 }
 
 function columnsOf({ x, y, width, height }: Rect): readonly Rect[] {

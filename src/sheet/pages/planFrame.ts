@@ -15,27 +15,30 @@ export interface PlanFrame {
 }
 
 const SIDE_WIDTH = 66;
-const LEAST_SIDE_HEIGHT = 36;
+/** Room for the bars, and for so many lines of notices under them. */
+const BARS_HEIGHT = 32;
+export const NOTICE_LINES = 5;
+export const NOTICE_MM = 4.4;
 
 /** The ways the page may be divided: upright with the lists under the plan; sideways with them beside or under it. */
 export function planFrames(
   paper: PaperName,
   turn: Turn,
   legendHeight: number,
+  hasNotices: boolean,
 ): readonly PlanFrame[] {
+  const least = BARS_HEIGHT + (hasNotices ? NOTICE_LINES * NOTICE_MM : 4);
+  const height = Math.max(least, legendHeight + 4);
   return turn === 'upright'
-    ? [planFrame(paper, turn, 'under', legendHeight)]
-    : [
-        planFrame(paper, turn, 'beside', legendHeight),
-        planFrame(paper, turn, 'under', legendHeight),
-      ];
+    ? [planFrame(paper, turn, 'under', height)]
+    : [planFrame(paper, turn, 'beside', height), planFrame(paper, turn, 'under', height)];
 }
 
 function planFrame(
   paper: PaperName,
   turn: Turn,
   lists: PlanFrame['lists'],
-  legendHeight: number,
+  sideHeight: number,
 ): PlanFrame {
   const area = printArea(paperSize(paper, turn));
   const title = { ...area, y: area.y + area.height - TITLE_HEIGHT, height: TITLE_HEIGHT };
@@ -51,7 +54,6 @@ function planFrame(
       side: { ...above, x: above.x + width, width: SIDE_WIDTH },
     };
   }
-  const sideHeight = Math.max(LEAST_SIDE_HEIGHT, legendHeight + 4);
   const height = above.height - sideHeight;
   return {
     turn,

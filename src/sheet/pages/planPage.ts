@@ -3,15 +3,15 @@ import type { Mark } from '../../drawing/marks.ts';
 import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { furniture, line, text } from '../furniture.ts';
-import { printable, shortened } from '../lettering.ts';
+import { printable, shortened, wrapped } from '../lettering.ts';
 import type { Rect, SheetPart } from '../page.ts';
-import { gridPerMmAt, scalesFor } from '../scales.ts';
+import { gridPerMmAt, type Scale, scalesFor } from '../scales.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { BARS_HEIGHT, bars } from './bars.ts';
 import type { ScaledPlan } from './fitPlan.ts';
 import { keyedLine } from './keyTable.ts';
 import { legendRows, ROW_MM, TEXT_MM } from './legend.ts';
-import { type PlanFrame, roomFor } from './planFrame.ts';
+import { NOTICE_LINES, NOTICE_MM, type PlanFrame, roomFor } from './planFrame.ts';
 
 /** The parts of the layout page but for its title block, and the keyed sizes that found no room in its list. */
 export function planParts(
@@ -44,14 +44,11 @@ export function planParts(
   const side = sideOf(frame, legend.length);
   const { lines, left } = keyLines(job, plan.keyed, side.key, options);
   const withheld = takeoff.pour ? [] : withheldWords(job, frame, options);
-  const above = [
+  const notices = [
     ...(fits ? [] : [layout.notToScale]),
-    ...(options.scale &&
-    options.scale !== scale.name &&
-    scalesFor(job.units).some(({ name }) => name === options.scale)
-      ? [layout.noScale(options.scale)]
-      : []),
-  ];
+    ...(isOtherScale(job, scale, options) ? [layout.noScale(options.scale ?? '')] : []),
+    ...(lacks || lettersLack(job) ? [layout.lettersMissing] : []),
+  ].flatMap((said) => wrapped(said, TEXT_MM, side.bars.width));
   return {
     lacks,
     left,
@@ -65,20 +62,28 @@ export function planParts(
         ...bars(side.bars.x, side.bars.y, scale, job.units, layout),
         ...lines,
         ...withheld,
-        ...above.map((said, i) =>
-          text(
-            shortened(said, TEXT_MM, frame.plan.width - 6),
-            frame.plan.x + 3,
-            frame.plan.y + 5 + i * 4.4,
-            {
-              height: TEXT_MM,
-              style: 'label',
-            },
-          ),
+        ...notices.slice(0, NOTICE_LINES).map((said, i) =>
+          text(said, side.bars.x, side.bars.y + BARS_HEIGHT + 1 + i * NOTICE_MM, {
+            height: TEXT_MM,
+            style: 'label',
+          }),
         ),
       ]),
     ],
   };
+}
+
+/** Whether a scale that was asked for had to give way. */
+function isOtherScale(job: Job, scale: Scale, options: SheetOptions): boolean {
+  const isKnown = scalesFor(job.units).some(({ name }) => name === options.scale);
+  return isKnown && options.scale !== scale.name;
+}
+
+/** Whether a letter of the job's own texts or names can't be printed. */
+export function lettersLack({ name, site, features }: Job): boolean {
+  return [name, site, ...features.map((feature) => feature.name)].some(
+    (said) => printable(said).lacks,
+  );
 }
 
 function withheldWords(job: Job, { plan }: PlanFrame, { words }: SheetOptions): readonly Mark[] {
@@ -104,7 +109,7 @@ function sideOf({ lists, side }: PlanFrame, legendRowCount: number): SideColumns
   const legendHeight = legendRowCount * ROW_MM;
   if (lists === 'beside') {
     const barsTop = inner.y + legendHeight + 3;
-    const keyTop = barsTop + BARS_HEIGHT + 2;
+    const keyTop = barsTop + BARS_HEIGHT + NOTICE_LINES * NOTICE_MM + 2;
     return {
       legend: { ...inner, height: legendHeight },
       bars: { ...inner, y: barsTop, height: BARS_HEIGHT },
@@ -147,16 +152,25 @@ function keyLines(
   if (keyed.length === 0) return { lines: [], left: [] };
   const { layout } = words.sheet;
   const rows = Math.max(0, Math.floor(height / ROW_MM) - 1);
-  const shown = keyed.length <= rows ? keyed : keyed.slice(0, Math.max(0, rows - 1));
-  const left = keyed.slice(shown.length);
-  const said = (one: string, row: number, style: 'label' | 'small' = 'small') =>
-    text(shortened(one, TEXT_MM, width), x, y + 3.2 + row * ROW_MM, { height: TEXT_MM, style });
+  const said = keyed.map((one) => wrapped(keyedLine(job, one, layout), TEXT_MM, width));
+  const total = said.reduce((sum, lines) => sum + lines.length, 0);
+  // One row is kept for the word that there is more.
+  let room = total <= rows ? rows : rows - 1;
+  let count = 0;
+  while (count < said.length && said[count]!.length <= room) {
+    room -= said[count]!.length;
+    count++;
+  }
+  const left = keyed.slice(count);
+  const shown = said.slice(0, count).flat();
+  const row = (one: string, at: number, style: 'label' | 'small' = 'small') =>
+    text(shortened(one, TEXT_MM, width), x, y + 3.2 + at * ROW_MM, { height: TEXT_MM, style });
   return {
     left,
     lines: [
-      said(layout.key, 0, 'label'),
-      ...shown.map((one, i) => said(keyedLine(job, one, layout), i + 1)),
-      ...(left.length > 0 ? [said(layout.keyMore(left.length), shown.length + 1)] : []),
+      row(layout.key, 0, 'label'),
+      ...shown.map((one, i) => row(one, i + 1)),
+      ...(left.length > 0 ? [row(layout.keyMore(left.length), shown.length + 1)] : []),
     ],
   };
 }

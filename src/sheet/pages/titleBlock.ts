@@ -16,8 +16,6 @@ export interface TitleFacts {
   readonly scale?: string;
   readonly page: number;
   readonly pages: number;
-  /** Whether a letter on this page had to be replaced. */
-  readonly lacks: boolean;
 }
 
 /** Job and site · scale, units and the rule that figures rule · page, revision, date. */

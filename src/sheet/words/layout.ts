@@ -35,7 +35,7 @@ export const layoutEn = {
     patch: 'Patch, poured too',
     'no-stake': 'No stakes here',
   },
-  key: 'Sizes with no room on the plan',
+  key: 'Sizes by letter',
   keyMore: (more: number) => `${more} more on the next pages`,
   keyWhat: {
     edge: 'Edge',
