@@ -1,10 +1,13 @@
-import { memo, useDeferredValue } from 'react';
+import { memo, useDeferredValue, useRef } from 'react';
 import type { Job } from '../job/job.ts';
 import { sayProblem } from '../sheet/words/say.ts';
 import { CornerTable } from '../sketch/CornerTable.tsx';
 import type { Selection } from '../sketch/tools/tool.ts';
+import { useRests } from '../sketch/useRests.ts';
 import { useAppState, useSession, useWords } from './SessionContext.ts';
 import { shownJob } from './state.ts';
+import { MANY_CORNERS } from './worker/limits.ts';
+import { countCorners } from './worker/live.ts';
 
 /** The sketch as a table: every corner and edge, for the keyboard, for a screen reader, and for typed numbers. */
 export function CornersPanel() {
@@ -18,11 +21,15 @@ interface CornersProps {
   readonly selection: Selection | null;
 }
 
-/** During a drag the table is written between frames, so that a long one doesn't hold the hand up. */
+/** During a drag the table is written between frames, and a long one once the hand rests. */
 function WrittenCorners({ job, selection }: CornersProps) {
-  const written = useDeferredValue(job);
+  const rests = useRests(job);
+  const last = useRef(job);
+  if (rests || countCorners(job) <= MANY_CORNERS) last.current = job;
+  const written = useDeferredValue(last.current);
+  const late = last.current !== job;
   return (
-    <div aria-busy={written !== job}>
+    <div aria-busy={written !== job} data-standing={late ? 'behind' : undefined}>
       <Corners job={written} selection={selection} />
     </div>
   );

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef } from 'react';
 import type { Mark } from '../drawing/marks.ts';
 import { drawPlan } from '../drawing/plan.ts';
 import type { Job } from '../job/job.ts';
@@ -9,6 +9,7 @@ import { detailFor, UNKNOWN_COST, withCost } from './drawingPace.ts';
 import type { DimensionText } from './hit.ts';
 import { PX_PER_MM } from './paint/fontSize.ts';
 import type { Selection } from './tools/tool.ts';
+import { useRests } from './useRests.ts';
 import type { View } from './view.ts';
 import type { SketchWords } from './words/en.ts';
 
@@ -21,9 +22,6 @@ interface Drawn {
   readonly selection: Selection | null;
   readonly words: SketchWords;
 }
-
-/** How long the hand rests before the whole drawing comes back. */
-const REST_MS = 150;
 
 /**
  * The drawing at the zoom of a view. Looking aside draws nothing anew. A drawing too large to be made within a frame waits
@@ -99,13 +97,3 @@ const NO_MARKS: Readonly<Record<'marks' | 'dimensionMarks', readonly Mark[]>> = 
   marks: [],
   dimensionMarks: [],
 };
-
-/** True once a value has stayed the same for a while. */
-function useRests(value: unknown): boolean {
-  const [rested, setRested] = useState(value);
-  useEffect(() => {
-    const timer = setTimeout(() => setRested(value), REST_MS);
-    return () => clearTimeout(timer);
-  }, [value]);
-  return rested === value;
-}
