@@ -41,7 +41,8 @@ const Rows = memo(function Rows({ table, units }: SlipTableProps) {
   const words = useWords().sheet;
   const isNumber = table.columns.map((_, column) => table.rows[0]?.[column]?.of !== 'words');
   return (
-    <div className="table-scroll">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled by keyboard too.
+    <section className="table-scroll" tabIndex={0} aria-label={words.tables[table.key]}>
       <table>
         <caption className="visually-hidden">{words.tables[table.key]}</caption>
         <thead>
@@ -60,7 +61,7 @@ const Rows = memo(function Rows({ table, units }: SlipTableProps) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 });
 
