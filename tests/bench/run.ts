@@ -1,7 +1,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { measureFrame } from './frame.bench.ts';
 import { measure } from './takeoff.bench.ts';
 
 /** Prints how the live takeoff compares with one bare clipping call on the same polygons: trust the ratios alone. */
 const takeoffFile = join(import.meta.dirname, '../../src/takeoff/takeoff.ts');
 await measure(existsSync(takeoffFile) ? takeoffFile : undefined);
+measureFrame();
