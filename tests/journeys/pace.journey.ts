@@ -52,6 +52,8 @@ async function drag(page: Page, from: Spot, reach: Point): Promise<Pace> {
       from.x + reach.x * Math.sin(step / 8),
       from.y + reach.y * Math.sin(step / 5),
     );
+    // About as often as a mouse tells where it is.
+    await page.waitForTimeout(12);
   }
   return measured;
 }
