@@ -1,5 +1,6 @@
 import {
   Clipper,
+  ClipperOffset,
   ClipType,
   EndType,
   FillRule,
@@ -29,12 +30,14 @@ export function insetPolygons(polygons: readonly Polygon[], distance: Grid): Pol
     pathOf(outer, 1, x, y),
     ...holes.map((hole) => pathOf(hole, -1, x, y)),
   ]);
-  const moved =
-    distance === 0
-      ? paths
-      : Clipper.inflatePaths(paths, -distance, JoinType.Miter, EndType.Polygon, MITRE_LIMIT);
   const tree = new PolyTree64();
-  Clipper.booleanOpWithPolyTree(ClipType.Union, moved, null, tree, FillRule.Positive);
+  if (distance === 0) {
+    Clipper.booleanOpWithPolyTree(ClipType.Union, paths, null, tree, FillRule.Positive);
+  } else {
+    const offset = new ClipperOffset(MITRE_LIMIT);
+    offset.addPaths(paths, JoinType.Miter, EndType.Polygon);
+    offset.execute(-distance, tree);
+  }
   const result: Polygon[] = [];
   collect(tree, x, y, result);
   return result;
