@@ -75,7 +75,17 @@ function drawLabel(board: Board, feature: Feature): void {
   if (isCutOff(board, target)) return;
   const toward = { x: Math.SQRT1_2, y: Math.SQRT1_2 };
   if (!board.keeps) return;
-  if (writeWithLeader(board, { target, toward, text, arrow: false, style, feature: feature.id }))
+  if (
+    writeWithLeader(board, {
+      target,
+      toward,
+      text,
+      arrow: false,
+      overOutline: true,
+      style,
+      feature: feature.id,
+    })
+  )
     return;
   const place = toGridPoint(board, target);
   keep(board, { what: 'name', text, from: place, to: place, target, toward });

@@ -17,7 +17,9 @@ import { keep, keepInLane } from './keyed.ts';
 import { drawInLane } from './linear.ts';
 import type { MeasuredSide } from './loops.ts';
 
-const OFFSETS = [6.5, 9.5, 13, 17, 22, 28];
+/** How far off its edge a dimension may lie, mm: outside, and inside, where it is sooner in the way. */
+const OFFSETS = [6.5, 9.5, 13, 17, 22];
+const INSIDE_OFFSETS = [6.5, 9.5, 13];
 
 /** The dimension of one edge, along it and near it: outside, else inside, else by its text alone, else by a letter. */
 export function drawBeside(board: Board, side: MeasuredSide): void {
@@ -29,9 +31,10 @@ export function drawBeside(board: Board, side: MeasuredSide): void {
   const into = { x: -out.x, y: -out.y };
   const text = lengthText(board, length);
   const linear = { from, to, text, feature: measures?.feature, measures };
-  const lanes = [out, into].flatMap((off) =>
-    OFFSETS.map((offset) => ({ off, level: dot(from, off) + offset })),
-  );
+  const lanes = [
+    ...OFFSETS.map((offset) => ({ off: out, level: dot(from, out) + offset })),
+    ...INSIDE_OFFSETS.map((offset) => ({ off: into, level: dot(from, into) + offset })),
+  ];
   if (drawInLane(board, linear, lanes) !== undefined) return;
   for (const off of [out, into]) if (writeAlong(board, from, to, off, text, measures)) return;
   const target = along(from, way, Math.hypot(to.x - from.x, to.y - from.y) / 2);
@@ -111,11 +114,11 @@ export function drawArc(board: Board, side: MeasuredSide): void {
   const fall = Math.max(0, -(dot(middle, right) - dot(from, right)));
   const lanes = (
     [
-      [right, rise],
-      [{ x: -right.x, y: -right.y }, fall],
+      [right, rise, OFFSETS],
+      [{ x: -right.x, y: -right.y }, fall, INSIDE_OFFSETS],
     ] as const
-  ).flatMap(([off, base]) =>
-    OFFSETS.map((offset) => ({ off, level: dot(from, off) + base + offset })),
+  ).flatMap(([off, base, offsets]) =>
+    offsets.map((offset) => ({ off, level: dot(from, off) + base + offset })),
   );
   if (drawInLane(board, linear, lanes) !== undefined) return;
   const toKey = {

@@ -1,6 +1,6 @@
 import { distanceToEdge } from '../../geometry/locate.ts';
 import type { Point } from '../../geometry/point.ts';
-import { DIMENSION, EXTENSION, isLineFree, type Place, SYMBOL, TEXT } from '../clearance.ts';
+import { EXTENSION, isLineFree, type Place, SYMBOL, TEXT } from '../clearance.ts';
 import {
   along,
   type Board,
@@ -36,8 +36,8 @@ export function drawHole(
     ? board.words.diameter(lengthText(board, round.diameter))
     : sizeOf(board, hole);
   const from = round?.center ?? nearestCorner(hole, outer);
-  if (round) drawCentre(board, round.center, round.diameter / 2);
   for (const tie of tiesTo(from, outer)) drawTie(board, from, tie);
+  if (round) drawCentre(board, round.center, round.diameter / 2);
   if (!size) return hole.sides;
   const target = round
     ? along(
@@ -151,7 +151,7 @@ function drawTie(board: Board, point: Point, { to, length }: Tie): void {
   });
 }
 
-/** A cross through the middle of a round one, in chain lines where it is large enough. */
+/** A cross through the middle of a round one, in chain lines. After the ties, which start there. */
 function drawCentre(board: Board, center: Point, radius: number): void {
   const at: Place = toMm(board, center);
   const half = radius / board.gridPerMm + 1.2;
@@ -160,7 +160,7 @@ function drawCentre(board: Board, center: Point, radius: number): void {
     { x: 0, y: 1 },
   ]) {
     const [a, b] = [along(at, way, -half), along(at, way, half)];
-    if (!isLineFree(board.clearance, a, b, TEXT | SYMBOL | DIMENSION)) continue;
+    if (!isLineFree(board.clearance, a, b, TEXT | SYMBOL)) continue;
     rule(board, 'centre', EXTENSION, a, b);
   }
 }

@@ -224,6 +224,8 @@ interface LeaderText {
   readonly toward: Place;
   readonly text: string;
   readonly arrow: boolean;
+  /** Whether the line may cross the outline when there is no other way: for names, not for sizes. */
+  readonly overOutline?: boolean;
   readonly style?: TextStyle;
   readonly feature?: string | undefined;
   readonly measures?: Measured | undefined;
@@ -234,7 +236,8 @@ const TURNS = [0, 0.4, -0.4, 0.8, -0.8, 1.25, -1.25, 1.8, -1.8, 2.5, -2.5, Math.
 
 /** A level text at the end of a line from what it speaks of. False when there is no room near. */
 export function writeWithLeader(board: Board, wanted: LeaderText): boolean {
-  const { target, toward, text, arrow, style = 'dimension', feature, measures } = wanted;
+  const { target, toward, text, arrow, overOutline, style = 'dimension' } = wanted;
+  const { feature, measures } = wanted;
   const base = Math.atan2(toward.y, toward.x);
   const { height } = board.lettering;
   let second: Leader | undefined;
@@ -263,7 +266,7 @@ export function writeWithLeader(board: Board, wanted: LeaderText): boolean {
         drawLeader(board, leader);
         return true;
       }
-      second ??= leader;
+      if (overOutline || isLineFree(board.clearance, foot, elbow, OUTLINE)) second ??= leader;
     }
   }
   if (second) drawLeader(board, second);
