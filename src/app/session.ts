@@ -99,7 +99,8 @@ export function createSession({
     refuse: (refusal) => set({ refusal }),
     undo: () => change(stepBack),
     redo: () => change(stepForward),
-    use: (tool) => set({ tool }),
+    // Who draws needs the ground in sight: on a phone the ticket is let down.
+    use: (tool) => set(tool === 'pick' || tool === 'pan' ? { tool } : { tool, pull: 'low' }),
     select: (selection) => set({ selection }),
     look: (view) => set({ view }),
     go: (place) => set({ place, draft: null, ...(place === 'sheet' ? { panel: 'ticket' } : {}) }),
