@@ -22,8 +22,10 @@ function drawn(
   size: number,
 ): Mark {
   const half = size / 2 + 0.2;
+  const { x, y } = toMm(board, at);
   addBox(board.clearance, SYMBOL, {
-    ...toMm(board, at),
+    x,
+    y,
     halfWidth: half,
     halfHeight: half,
     cos: Math.cos(outward),

@@ -14,16 +14,21 @@ import {
 import type { Mark } from './marks.ts';
 import { polyline } from './paths.ts';
 
+/** More pieces than this are a texture: names and sizes may stand on it, and no piece is lettered. */
+const MANY = 400;
+
 /** Pieces of mesh as they lie, each with a diagonal across (the sign for a sheet). */
 export function drawMesh(board: Board, { pieces }: SteelResult): readonly Mark[] {
   return pieces.flatMap((piece): readonly Mark[] => {
     const corners = cornersOf(piece);
     const [a, , c] = corners;
-    corners.forEach((corner, i) => {
-      const next = corners[i + 1] ?? corners[0]!;
-      addLine(board.clearance, FEATURE, toMm(board, corner), toMm(board, next));
-    });
-    addLine(board.clearance, FEATURE, toMm(board, a!), toMm(board, c!));
+    if (pieces.length <= MANY) {
+      corners.forEach((corner, i) => {
+        const next = corners[i + 1] ?? corners[0]!;
+        addLine(board.clearance, FEATURE, toMm(board, corner), toMm(board, next));
+      });
+      addLine(board.clearance, FEATURE, toMm(board, a!), toMm(board, c!));
+    }
     return [
       { kind: 'line', layer: 'steel', style: 'mesh', path: polyline(corners, true) },
       { kind: 'line', layer: 'steel', style: 'lap', path: polyline([a!, c!]) },
@@ -33,6 +38,7 @@ export function drawMesh(board: Board, { pieces }: SteelResult): readonly Mark[]
 
 /** Which sheet each piece is cut from, on its diagonal, where there is room. */
 export function letterMesh(board: Board, { pieces }: SteelResult): void {
+  if (pieces.length > MANY) return;
   for (const piece of pieces) {
     const [a, , c] = cornersOf(piece).map((corner) => toMm(board, corner));
     const way = wayFrom(a!, c!);

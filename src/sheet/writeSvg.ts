@@ -84,7 +84,7 @@ export function writeSvg(page: SheetPage, id: string): string {
   const lines: string[] = [];
   paintPage(svgPen(lines, id), page);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}" font-family="${FONT}" stroke-linejoin="round" role="img" aria-label="${escaped(title)}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}" font-family="${FONT}" stroke-linejoin="round" xml:space="preserve" role="img" aria-label="${escaped(title)}">`,
     ...lines,
     '</svg>\n',
   ].join('\n');

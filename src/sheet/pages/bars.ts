@@ -39,7 +39,7 @@ function scaleBar(x: number, upper: number, scale: Scale, units: UnitStyle): rea
     const box = { x: x + i * division, y: top, width: division, height: 2 };
     marks.push(filled(box, 'paper'), frame(box));
     if (i % 2 === 0) {
-      for (const y of [top + 0.6, top + 1.4])
+      for (const y of [top + 0.65, top + 1.35])
         marks.push(line(box.x, y, box.x + division, y, 'form'));
     }
   }
