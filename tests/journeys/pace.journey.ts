@@ -22,7 +22,11 @@ interface Pace {
   readonly longTasks: readonly number[];
 }
 
+/** What follows a start (the offline copy, the first drawing) isn't part of a drag. */
+const STARTED_MS = 1500;
+
 async function drag(page: Page, from: Spot, reach: Point): Promise<Pace> {
+  await page.waitForTimeout(STARTED_MS);
   await page.mouse.move(from.x, from.y);
   await page.mouse.down();
   const measured = page.evaluate(
