@@ -9,7 +9,7 @@ import { StageBars } from './bars/StageBars.tsx';
 import { datumOf } from './datum.ts';
 import { lengthsBesideMoving, lengthsOf } from './lengthsInHand.ts';
 import { SketchCanvas } from './paintKonva.tsx';
-import { siteOf } from './site.ts';
+import { extentOf, siteOf } from './site.ts';
 import { spokenSelection, spokenSnap } from './spoken.ts';
 import { meaningOf } from './stageKeys.ts';
 import type { Showing } from './tools/machine.ts';
@@ -19,7 +19,15 @@ import { useHand, useStandingJob } from './useHand.ts';
 import { usePalette } from './usePalette.ts';
 import { usePointers } from './usePointers.ts';
 import { useSize } from './useSize.ts';
-import { fitView, type Size, toScreen, type View, withInSight } from './view.ts';
+import {
+  areInSight,
+  fitView,
+  MARGIN,
+  type Size,
+  toScreen,
+  type View,
+  withInSight,
+} from './view.ts';
 import type { SketchWords } from './words/en.ts';
 
 export interface SketchStageProps {
@@ -86,6 +94,7 @@ export function SketchStage(props: SketchStageProps) {
   });
 
   useTypedInSight(showing, view, size, props.onView);
+  useAddedInSight(standing, view, size, props.onView);
   usePointers(frame, {
     look: () => (view && size ? { view, size } : null),
     send,
@@ -211,6 +220,34 @@ function useView(
     onView(fitted.current);
   }, [size, isFitted, stale, job, onView]);
   return useMemo(() => view ?? (size ? fitView(job, size) : null), [view, size, job]);
+}
+
+/** A shape that was added by its sizes may lie off the screen: then the whole site is shown. */
+function useAddedInSight(
+  job: Job,
+  view: View | null,
+  size: Size | null,
+  onView: (view: View) => void,
+): void {
+  const known = useRef(job);
+  useEffect(() => {
+    const before = known.current;
+    known.current = job;
+    if (before === job || !view || !size) return;
+    const added = job.features.filter((one) => !before.features.includes(one));
+    // When more has changed than one shape more, it is another job, which has a view of its own.
+    const isOneMore = added.length === 1 && job.features.length === before.features.length + 1;
+    const extent = isOneMore ? extentOf({ ...job, features: added }) : null;
+    if (!extent) return;
+    const { minX, minY, maxX, maxY } = extent;
+    const ends = [
+      { x: minX, y: minY },
+      { x: maxX, y: maxY },
+    ];
+    // Around the first shape there is to be room for its dimensions too.
+    const room = before.features.length === 0 ? MARGIN : undefined;
+    if (!areInSight(view, size, ends, room)) onView(fitView(job, size));
+  }, [job, view, size, onView]);
 }
 
 /** A corner that was typed may lie off the screen: the view takes it in with the rest, once. */

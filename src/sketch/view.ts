@@ -30,7 +30,7 @@ export const CLOSEST = MILLIMETRE / 10;
 export const FARTHEST = (4 * EXTENT_LIMIT) / 320;
 
 /** Room left round the site for dimensions, CSS pixels on each side. */
-const MARGIN = 72;
+export const MARGIN = 72;
 /** What an empty site shows across the shorter side. */
 const EMPTY_SITE = 6 * METRE;
 /** The least that a fit shows, so that a lone post doesn't fill the screen. */
@@ -99,14 +99,9 @@ export function panBy(view: View, dx: number, dy: number): View {
 export function withInSight(view: View, size: Size, path: readonly Point[], bar: number): View {
   const last = path[path.length - 1];
   if (!last) return view;
-  const { x, y } = toScreen(view, size, last);
   const height = size.height - bar;
-  const inSight =
-    x >= IN_SIGHT_PX &&
-    y >= IN_SIGHT_PX &&
-    x <= size.width - IN_SIGHT_PX &&
-    y <= height - IN_SIGHT_PX;
-  if (inSight) return view;
+  const aboveBar = toScreen(view, size, last).y <= height - IN_SIGHT_PX;
+  if (aboveBar && areInSight(view, size, [last])) return view;
   const { minX, minY, maxX, maxY } = boxOf(path);
   const across = Math.max(1, size.width - 2 * roomFor(size.width));
   const up = Math.max(1, height - 2 * roomFor(height));
@@ -116,6 +111,19 @@ export function withInSight(view: View, size: Size, path: readonly Point[], bar:
 }
 
 const IN_SIGHT_PX = 24;
+
+/** Whether all of these places are on screen, `room` pixels from its edges at least. */
+export function areInSight(
+  view: View,
+  size: Size,
+  places: readonly Point[],
+  room = IN_SIGHT_PX,
+): boolean {
+  return places.every((at) => {
+    const { x, y } = toScreen(view, size, at);
+    return x >= room && y >= room && x <= size.width - room && y <= size.height - room;
+  });
+}
 
 /** Two fingers moved from `before` to `after`: the site stays under both, without turning. */
 export function pinch(

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { blankJob } from '../../src/job/start.ts';
 import {
+  areInSight,
   CLOSEST,
   FARTHEST,
   fitView,
@@ -126,6 +127,24 @@ test('a typed corner off the screen brings the whole outline above the bar; one 
       expect(y).toBeLessThan(SIZE.height - 160 - 40);
     }
   }
+});
+
+test('places are in sight as long as none is at the edge of the screen or off it', () => {
+  const view = { center: { x: 0, y: 0 }, gridPerPx: 100 };
+  const corner = { x: 37_000, y: 27_000 };
+  expect(areInSight(view, SIZE, [{ x: 0, y: 0 }, corner])).toBe(true);
+  expect(
+    areInSight(view, SIZE, [
+      { x: 0, y: 0 },
+      { ...corner, y: 28_000 },
+    ]),
+  ).toBe(false);
+  expect(
+    areInSight(view, SIZE, [
+      { ...corner, x: -38_000 },
+      { x: 0, y: 0 },
+    ]),
+  ).toBe(false);
 });
 
 describe('fitting', () => {
