@@ -29,7 +29,11 @@ function WrittenCorners({ job, selection }: CornersProps) {
   const written = useDeferredValue(last.current);
   const late = last.current !== job;
   return (
-    <div aria-busy={written !== job} data-standing={late ? 'behind' : undefined}>
+    <div
+      className="corners-written"
+      aria-busy={written !== job}
+      data-standing={late ? 'behind' : undefined}
+    >
       <Corners job={written} selection={selection} />
     </div>
   );
