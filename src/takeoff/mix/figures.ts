@@ -68,7 +68,6 @@ export function mixFigures(practices: Practices, mix: MixResult): readonly Figur
     },
     {
       key: 'made',
-      role: 'order',
       value: bagVolume(mix.made),
       working: () => ({
         of: 'made',
@@ -121,7 +120,6 @@ function batchFigures(practices: Practices, mix: MixResult, batching: Batching):
   return [
     {
       key: 'batches',
-      role: 'order',
       value: count(batching.batches, 'batch'),
       working: () => ({
         of: 'batches',
@@ -138,7 +136,6 @@ function batchFigures(practices: Practices, mix: MixResult, batching: Batching):
     },
     {
       key: 'last-batch',
-      role: 'order',
       value: count(totalOf(batching.last), 'bag'),
       working: () => ({
         of: 'last-batch',

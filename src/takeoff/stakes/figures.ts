@@ -62,7 +62,6 @@ export function stakeFigures(
 function blockedFigure(stakes: StakesResult): Figure {
   return {
     key: 'stakes-blocked',
-    role: 'order',
     value: count(stakes.blocked.length, 'stake'),
     working: () => ({
       of: 'stakes-blocked',
