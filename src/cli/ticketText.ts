@@ -2,6 +2,7 @@ import type { Job } from '../job/job.ts';
 import { sayNote, sayQuantity, workingLines } from '../sheet/words/say.ts';
 import type { Words } from '../sheet/words/words.ts';
 import type { Figure, Note, TicketTable } from '../takeoff/figure.ts';
+import { isOn } from '../takeoff/notes.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { tickets } from '../takeoff/tickets.ts';
 
@@ -14,7 +15,7 @@ export function ticketText(
 ): string {
   const lines: string[] = [[job.name || words.cli.notNamed, job.site].filter(Boolean).join(' · ')];
   for (const { station, figures, tables } of tickets(job, takeoff)) {
-    const notes = takeoff.notes.filter((note) => note.station === station);
+    const notes = takeoff.notes.filter((note) => isOn(station, note));
     if (figures.length === 0 && notes.length === 0) continue;
     lines.push('', words.stations[station].toUpperCase());
     const stops = notes.filter(({ weight }) => weight === 'stop');

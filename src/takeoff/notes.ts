@@ -50,6 +50,18 @@ export const TRADE_NOTE_CODES = [
 ] as const;
 export type TradeNoteCode = (typeof TRADE_NOTE_CODES)[number];
 
+/** What is said of the depth bears on the forms as much as on the mix. */
+const OF_THE_FORMS_TOO: readonly string[] = [
+  'form-deeper',
+  'form-shallower',
+  'nominal-depth',
+] satisfies TradeNoteCode[];
+
+/** Whether a note belongs on a station's ticket. */
+export function isOn(station: Station, note: Note): boolean {
+  return note.station === station || (station === 'forms' && OF_THE_FORMS_TOO.includes(note.code));
+}
+
 interface About {
   readonly facts?: Readonly<Record<string, Quantity>>;
   readonly features?: readonly string[];

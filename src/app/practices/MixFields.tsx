@@ -11,7 +11,15 @@ export function MixFields({ practices, units, onPractices }: MixFieldsProps) {
 
   function add() {
     const id = freeId(mix.mixes.map((one) => one.id));
-    const bag = { id, name: words.newMix, weight: 60 * POUND_KG, yield: 0.45 * CUBIC_FOOT };
+    const bag = {
+      id,
+      name: freeName(
+        words.newMix,
+        mix.mixes.map((one) => one.name),
+      ),
+      weight: 60 * POUND_KG,
+      yield: 0.45 * CUBIC_FOOT,
+    };
     onPractices({ ...practices, mix: { ...mix, mixes: [...mix.mixes, bag] } });
   }
 
@@ -40,4 +48,12 @@ function freeId(taken: readonly string[]): string {
   let number = taken.length + 1;
   while (taken.includes(`mix${number}`)) number += 1;
   return `mix${number}`;
+}
+
+/** Two mixes of one name couldn't be told apart where the blend is chosen. */
+function freeName(name: string, taken: readonly string[]): string {
+  let number = 2;
+  if (!taken.includes(name)) return name;
+  while (taken.includes(`${name} ${number}`)) number += 1;
+  return `${name} ${number}`;
 }

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { Station } from '../../takeoff/figure.ts';
+import { isOn } from '../../takeoff/notes.ts';
 import { ticketOf } from '../../takeoff/tickets.ts';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
 import { shownJob } from '../state.ts';
@@ -19,7 +20,9 @@ export function TicketPanel({ station }: { readonly station: Station }) {
     () => (of ? ticketOf(of, takeoff, station) : null),
     [of, takeoff, station],
   );
-  const notes = live.takeoff.notes.filter((note) => concerns(note.station, note.weight, station));
+  const notes = live.takeoff.notes.filter(
+    (note) => isOn(station, note) || concerns(note.station, note.weight, station),
+  );
   const stopped = notes.some((note) => note.weight === 'stop');
   return (
     <>

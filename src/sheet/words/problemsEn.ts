@@ -88,7 +88,8 @@ export const problems: Readonly<
   'field-next-id': 'The next free number is {seen}, but {least} and below are in use.',
   'field-not-closed': 'Only a building line may be open.',
   'field-no-such-mix': 'The blend names a mix that isn’t in the list ({mix}).',
-  'field-lap': 'A mesh lap as wide as the sheet leaves nothing of it.',
+  'field-lap':
+    'A mesh lap as wide as the sheet leaves nothing of it. Make the lap smaller, or the sheet larger.',
   'file-more-problems': '… and {count} more.',
 
   // Jobs kept on the device.

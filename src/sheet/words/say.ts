@@ -76,7 +76,7 @@ export function sayProblem(words: Words, problem: Problem): string {
   const sentence: string | undefined = Reflect.get(words.problems, code);
   if (sentence === undefined) return filled(words.unknownProblem, { code });
   const says = filled(sentence, factsOf(words, problem));
-  const inFile = where !== undefined && (code.startsWith('field-') || /^job\b/.test(where));
+  const inFile = where !== undefined && /^job\b/.test(where);
   return inFile ? filled(words.inPlace, { where, says }) : says;
 }
 

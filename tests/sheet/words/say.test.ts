@@ -112,3 +112,11 @@ test('a working is written line by line', () => {
 test('a place without a fact stays to be seen', () => {
   expect(filled('{a} and {b}', { a: 'one' })).toBe('one and {b}');
 });
+
+test('a place inside a file is named when it is a file; on the screen the field says it itself', () => {
+  const problem = { code: 'field-lap', facts: { seen: 960 } } as const;
+  expect(sayProblem(en, { ...problem, where: 'job.practices.mesh.lap' })).toMatch(
+    /^job\.practices\.mesh\.lap: A mesh lap/,
+  );
+  expect(sayProblem(en, { ...problem, where: 'mesh.lap' })).toMatch(/^A mesh lap/);
+});
