@@ -125,7 +125,7 @@ export function settle(job: Job): Job {
   const features = job.features.map((feature): Feature => {
     const { shape } = feature;
     if (shape.form !== 'outline') return feature;
-    const corners = shape.corners.map((corner) => settledCorner(corner.id));
+    const corners = shape.corners.map((corner) => (corner.on ? settledCorner(corner.id) : corner));
     if (corners.every((corner, index) => corner === shape.corners[index])) return feature;
     moved = true;
     return { ...feature, shape: { ...shape, corners } } as Feature;

@@ -1,7 +1,7 @@
 import { type Point, samePoint } from '../geometry/point.ts';
 import { EXTENT_LIMIT } from '../units/grid.ts';
 import { edgeEnd } from './find.ts';
-import type { Corner, Feature, Job, Shape } from './job.ts';
+import type { Feature, Job } from './job.ts';
 import type { JobProblemCode } from './problems.ts';
 
 /** Something about a shape that no job may have, in memory or in a file. */
@@ -32,7 +32,7 @@ function shapeUnsound(feature: Feature): readonly Unsound[] {
   });
   if (shape.form === 'round') {
     const { center, diameter } = shape;
-    const numbers = numberUnsound([center.x, center.y, diameter]);
+    const numbers = numberUnsound(center.x, center.y, diameter);
     if (numbers) return [say(numbers)];
     return diameter > 0 ? [] : [say('size-not-positive', { facts: { seen: diameter } })];
   }
@@ -42,7 +42,7 @@ function shapeUnsound(feature: Feature): readonly Unsound[] {
   const least = closed && !corners.some(({ rise }) => rise !== 0) ? 3 : 2;
   if (corners.length < least) found.push(say('too-few-corners', { facts: { least } }));
   corners.forEach((corner, index) => {
-    const numbers = numberUnsound([corner.x, corner.y, corner.rise]);
+    const numbers = numberUnsound(corner.x, corner.y, corner.rise);
     if (numbers) {
       found.push(say(numbers, { corner: index }));
       return;
@@ -55,34 +55,37 @@ function shapeUnsound(feature: Feature): readonly Unsound[] {
   return found;
 }
 
-function numberUnsound(numbers: readonly number[]): JobProblemCode | null {
-  if (!numbers.every(Number.isSafeInteger)) return 'not-on-grid';
-  return numbers.some((one) => Math.abs(one) > FARTHEST) ? 'too-far' : null;
+function numberUnsound(a: number, b: number, c: number): JobProblemCode | null {
+  if (!(Number.isSafeInteger(a) && Number.isSafeInteger(b) && Number.isSafeInteger(c))) {
+    return 'not-on-grid';
+  }
+  return Math.max(Math.abs(a), Math.abs(b), Math.abs(c)) > FARTHEST ? 'too-far' : null;
 }
 
 /** The job may be 200 m across, arcs and all: the bound within which areas are exact. */
 function extentUnsound(job: Job): readonly Unsound[] {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const feature of job.features) {
-    for (const { x, y, reach } of reaches(feature.shape)) {
-      minX = Math.min(minX, x - reach);
-      minY = Math.min(minY, y - reach);
-      maxX = Math.max(maxX, x + reach);
-      maxY = Math.max(maxY, y + reach);
+  const take = (x: number, y: number, reach: number) => {
+    minX = Math.min(minX, x - reach);
+    minY = Math.min(minY, y - reach);
+    maxX = Math.max(maxX, x + reach);
+    maxY = Math.max(maxY, y + reach);
+  };
+  for (const { id, shape } of job.features) {
+    if (shape.form === 'round') {
+      take(shape.center.x, shape.center.y, shape.diameter / 2);
+    } else {
+      // An arc stays within its rise of its chord's ends.
+      let before = Math.abs(shape.corners.at(-1)?.rise ?? 0);
+      for (const { x, y, rise } of shape.corners) {
+        const after = Math.abs(rise);
+        take(x, y, Math.max(before, after));
+        before = after;
+      }
     }
     if (maxX - minX > EXTENT_LIMIT || maxY - minY > EXTENT_LIMIT) {
-      return [{ code: 'too-large', feature: feature.id }];
+      return [{ code: 'too-large', feature: id }];
     }
   }
   return [];
-}
-
-/** Places of a shape, each with how far the shape goes beyond it. An arc stays within its rise of its chord's ends. */
-function reaches(shape: Shape): readonly (Point & { readonly reach: number })[] {
-  if (shape.form === 'round') return [{ ...shape.center, reach: shape.diameter / 2 }];
-  return shape.corners.map((corner: Corner, index) => {
-    const before = shape.corners[index - 1] ?? shape.corners.at(-1);
-    const reach = Math.max(Math.abs(corner.rise), Math.abs(before?.rise ?? 0));
-    return { x: corner.x, y: corner.y, reach };
-  });
 }
