@@ -55,9 +55,19 @@ export function siteOf(job: Job): Site {
   };
 }
 
+/** Features never change, so this only saves making the list again for the same frame. */
+const known = new WeakMap<Feature, readonly SiteEdge[]>();
+
 /** The edges of one feature in order; none for a round one. */
 export function edgesOf(feature: Feature): readonly SiteEdge[] {
-  const { shape } = feature;
+  const before = known.get(feature);
+  if (before) return before;
+  const edges = madeEdges(feature);
+  known.set(feature, edges);
+  return edges;
+}
+
+function madeEdges({ id, shape }: Feature): readonly SiteEdge[] {
   if (shape.form === 'round') return [];
   const { corners, closed } = shape;
   return corners.flatMap((from, index) => {
@@ -65,7 +75,7 @@ export function edgesOf(feature: Feature): readonly SiteEdge[] {
     if (!to || to === from) return [];
     const straight = from.rise === 0 || (from.x === to.x && from.y === to.y);
     const arc = straight ? null : arcOf(from, to, from.rise);
-    return [{ feature: feature.id, from, to, arc, middle: middleOf(from, to, arc) }];
+    return [{ feature: id, from, to, arc, middle: middleOf(from, to, arc) }];
   });
 }
 
