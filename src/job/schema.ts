@@ -1,6 +1,7 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { EXTENT_LIMIT, FOOT, INCH, METRE } from '../units/grid.ts';
+import { TEXT_MOST } from './textLimits.ts';
 
 /** The name by which a job file is known, and the version that this program writes. */
 export const FORMAT = 'notchpad-job';
@@ -43,7 +44,7 @@ const outline = v.strictObject({
 const round = v.strictObject({ form: v.literal('round'), center: point, diameter: grid });
 const shape = v.variant('form', [outline, round]);
 
-const name = text(200);
+const name = text(TEXT_MOST.name);
 const base = { id, name };
 
 export const featureSchema = v.variant('kind', [
@@ -109,7 +110,7 @@ export const practicesSchema = v.strictObject({
   }),
 });
 
-export const textSchema = { name, site: text(500), notes: text(20_000) };
+export const textSchema = { name, site: text(TEXT_MOST.site), notes: text(TEXT_MOST.notes) };
 export const unitsSchema = v.picklist(['feet-inches', 'decimal-feet', 'metric']);
 
 export const jobSchemaParts = v.strictObject({

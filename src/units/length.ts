@@ -81,7 +81,8 @@ export function parseLength(typed: string, style: LengthStyle): Result<Grid> {
 /** How a number typed without a unit is taken, written out (`12` = 1'-0"); null when there is nothing to say. */
 export function bareLength(typed: string, style: LengthStyle): string | null {
   const reading = readLength(typed, style);
-  return reading.ok && reading.value.assumed ? formatLength(reading.value.grid, style) : null;
+  if (!reading.ok || !reading.value.assumed) return null;
+  return formatLength(reading.value.grid, style, { fraction: 64 });
 }
 
 export interface LengthFormat {

@@ -95,6 +95,7 @@ describe('numbers without a unit', () => {
 test('a bare number says what it is taken for; a typed unit, or nothing readable, says nothing', () => {
   expect(bareLength('12', 'feet-inches')).toBe('1\'-0"');
   expect(bareLength('12-4.5', 'feet-inches')).toBe('12\'-4 1/2"');
+  expect(bareLength('1/64', 'feet-inches')).toBe('1/64"');
   expect(bareLength('12', 'decimal-feet')).toBe('12.00 ft');
   expect(bareLength('3.5', 'metric')).toBe('3500 mm');
   expect(bareLength("12'", 'feet-inches')).toBeNull();

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { TEXT_MOST } from '../../job/textLimits.ts';
 import type { JobListing } from '../../storage/jobs.ts';
 import { useWords } from '../SessionContext.ts';
 import type { Desk } from './desk.ts';
@@ -46,6 +47,7 @@ export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
             <input
               ref={nameField}
               value={newName}
+              maxLength={TEXT_MOST.name}
               onChange={(event) => setNewName(event.currentTarget.value)}
             />
           </label>

@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react';
 import { demoJob } from '../../job/demo.ts';
 import type { Job, UnitStyle } from '../../job/job.ts';
 import { blankJob, lShapeJob, rectangleJob } from '../../job/start.ts';
+import { cutText, TEXT_MOST } from '../../job/textLimits.ts';
 import { sayProblem } from '../../sheet/words/say.ts';
 import { FOOT, type Grid, METRE } from '../../units/grid.ts';
 import { formatLength, parseLength } from '../../units/length.ts';
@@ -56,7 +57,7 @@ export function StartForm({ units, onStart }: StartFormProps) {
     const lengths = read.flatMap(({ result }) => (result.ok ? [result.value] : []));
     const made = make(kind, lengths);
     if (!made.ok) return setProblems(bySize(made.problems));
-    onStart({ ...made.value, name: name.trim() || jobs.newName, units });
+    onStart({ ...made.value, name: cutText(name.trim(), TEXT_MOST.name) || jobs.newName, units });
   }
 
   return (
@@ -78,7 +79,11 @@ export function StartForm({ units, onStart }: StartFormProps) {
       {kind === 'sample' ? null : (
         <label className="field">
           {jobs.name}
-          <input value={name} onChange={(event) => setName(event.currentTarget.value)} />
+          <input
+            value={name}
+            maxLength={TEXT_MOST.name}
+            onChange={(event) => setName(event.currentTarget.value)}
+          />
         </label>
       )}
       <div className="start-sizes">

@@ -1,6 +1,7 @@
 import { apply } from '../../job/commands.ts';
 import type { Job } from '../../job/job.ts';
 import { blankJob } from '../../job/start.ts';
+import { cutText, TEXT_MOST } from '../../job/textLimits.ts';
 import { fileNameOf, jobFromText, jobToText } from '../../storage/files.ts';
 import type { JobListing, JobRecord, JobStore } from '../../storage/jobs.ts';
 import { asTrouble } from '../../storage/trouble.ts';
@@ -138,7 +139,8 @@ export function createDesk({ store, session, saver, tabs, newId, download }: Des
         await saver.idle();
         const loaded = await load(id);
         if (!loaded) return;
-        await store.save(newId(), { ...loaded.job, name: name(loaded.job.name) }, loaded.kept);
+        const { job, kept } = loaded;
+        await store.save(newId(), { ...job, name: nameOfCopy(job.name, name) }, kept);
       }),
     remove: (id) =>
       withStore(async () => {
@@ -182,4 +184,10 @@ export function createDesk({ store, session, saver, tabs, newId, download }: Des
     },
     idle: saver.idle,
   };
+}
+
+/** The copy's name; of a name as long as one may be, so much is left out that the rest finds room. */
+function nameOfCopy(original: string, name: (original: string) => string): string {
+  const over = name(original).length - TEXT_MOST.name;
+  return over > 0 ? name(cutText(original, original.length - over)) : name(original);
 }

@@ -1,4 +1,5 @@
 import type { UnitStyle } from '../../job/job.ts';
+import { TEXT_MOST } from '../../job/textLimits.ts';
 import { PAPERS, type PaperName, type Turn } from '../../sheet/papers.ts';
 import { scalesFor } from '../../sheet/scales.ts';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
@@ -76,16 +77,19 @@ export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
       <TextField
         label={words.name}
         text={name}
+        most={TEXT_MOST.name}
         onText={(text) => commit({ do: 'set-text', name: text })}
       />
       <TextField
         label={words.site}
         text={site}
+        most={TEXT_MOST.site}
         onText={(text) => commit({ do: 'set-text', site: text })}
       />
       <TextField
         label={words.notes}
         text={notes}
+        most={TEXT_MOST.notes}
         lines
         onText={(text) => commit({ do: 'set-text', notes: text })}
       />

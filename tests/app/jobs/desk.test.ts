@@ -119,6 +119,15 @@ describe('desk', () => {
     expect([...names()].sort()).toEqual(['First', 'First, again']);
   });
 
+  it('copies a job whose name is as long as one may be, so that the copy can be opened', async () => {
+    const { desk, names } = await deskOn(store);
+    await desk.start(named(`${'n'.repeat(197)}🧱x`));
+    await desk.copy('new1', (name) => `${name} (copy)`);
+    const copy = [...names()].find((name) => name.endsWith(' (copy)'));
+    expect(copy).toBe(`${'n'.repeat(193)} (copy)`);
+    expect(await desk.open('new2')).toBe(true);
+  });
+
   it('deletes a job and brings it back whole', async () => {
     const { desk, names, openName } = await deskOn(store);
     await desk.start(named('Second'));
