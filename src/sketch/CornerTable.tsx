@@ -1,9 +1,9 @@
 import './sketch.css';
 import { useId, useState } from 'react';
 import type { Feature, Job } from '../job/job.ts';
+import { cornerLetter } from '../job/letters.ts';
 import { datumOf } from './datum.ts';
 import { featureName } from './featureName.ts';
-import { cornerLetter } from './letters.ts';
 import { AddShape } from './table/AddShape.tsx';
 import { ChangeFeature } from './table/ChangeFeature.tsx';
 import { OutlineTable } from './table/OutlineTable.tsx';

@@ -1,5 +1,5 @@
 import type { Feature, Job } from '../job/job.ts';
-import { cornerLetter } from './letters.ts';
+import { cornerLetter } from '../job/letters.ts';
 import type { SketchWords } from './words/en.ts';
 
 /** A feature's own name; without one, its kind, with a number where there are several without a name. */

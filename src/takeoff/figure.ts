@@ -3,7 +3,9 @@ import type { ColumnKey, FigureKey, InputKey, TableKey } from './keys.ts';
 
 /** A value and what it measures. Formatting is the language's and the unit style's business. */
 export type Quantity =
-  | { readonly of: 'length'; readonly grid: number }
+  /** `to`: feet-inches are rounded to one of this many parts of an inch; 16 when not said. */
+  | { readonly of: 'length'; readonly grid: number; readonly to?: 8 | 16 | 32 | 64 }
+  | { readonly of: 'angle'; readonly degrees: number }
   /** Square grid units. */
   | { readonly of: 'area'; readonly grid2: number }
   /** Cubic grid units. `as` bags: always in the small unit (ft³, L), so that the lines of a ticket can be added up. */

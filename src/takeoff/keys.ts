@@ -1,3 +1,11 @@
+import type {
+  LayoutColumnKey,
+  LayoutFigureKey,
+  LayoutInputKey,
+  LayoutTableKey,
+  LayoutTermKey,
+} from './layout/keys.ts';
+
 /**
  * Names of everything that a ticket can hold. The language files (`sheet/words`) must have words for each: the compiler
  * says which is missing. Stable over versions: people's exports and the printed sheet go by them.
@@ -39,7 +47,7 @@ export const FIGURE_KEYS = [
   'batches',
   'last-batch',
 ] as const;
-export type FigureKey = (typeof FIGURE_KEYS)[number];
+export type FigureKey = (typeof FIGURE_KEYS)[number] | LayoutFigureKey;
 
 /** Inputs of workings that are no figures themselves. */
 export const INPUT_KEYS = [
@@ -66,10 +74,10 @@ export const INPUT_KEYS = [
   'batch-bags',
   'close-enough',
 ] as const;
-export type InputKey = (typeof INPUT_KEYS)[number];
+export type InputKey = (typeof INPUT_KEYS)[number] | LayoutInputKey;
 
 export const TABLE_KEYS = ['runs', 'mesh-cuts', 'strips', 'bags-by-mix'] as const;
-export type TableKey = (typeof TABLE_KEYS)[number];
+export type TableKey = (typeof TABLE_KEYS)[number] | LayoutTableKey;
 
 export const COLUMN_KEYS = [
   'mark',
@@ -86,7 +94,7 @@ export const COLUMN_KEYS = [
   'bags',
   'weight',
 ] as const;
-export type ColumnKey = (typeof COLUMN_KEYS)[number];
+export type ColumnKey = (typeof COLUMN_KEYS)[number] | LayoutColumnKey;
 
 /** What is counted. */
 export const COUNT_UNITS = [
@@ -105,4 +113,4 @@ export type CountUnit = (typeof COUNT_UNITS)[number];
 
 /** Words that stand in a table's cell. Edge kinds are words too. */
 export const TERM_KEYS = ['straight', 'curved'] as const;
-export type TermKey = (typeof TERM_KEYS)[number];
+export type TermKey = (typeof TERM_KEYS)[number] | LayoutTermKey;

@@ -7,6 +7,15 @@ export function length(grid: Grid): Quantity {
   return { of: 'length', grid };
 }
 
+/** A length for the tape, rounded to one of so many parts of an inch. */
+export function tapeLength(grid: number, to: 8 | 16 | 32 | 64): Quantity {
+  return { of: 'length', grid, to };
+}
+
+export function angle(degrees: number): Quantity {
+  return { of: 'angle', degrees };
+}
+
 /** @param grid2 square grid units */
 export function area(grid2: number): Quantity {
   return { of: 'area', grid2 };

@@ -4,6 +4,7 @@ import type { EdgeKind } from '../../takeoff/outline/pour.ts';
 import { cli } from './cliEn.ts';
 import { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
 import { layoutEn } from './layout.ts';
+import { layoutTerms } from './layoutTradeEn.ts';
 import { notes } from './notesEn.ts';
 import { bounds, expected, problems } from './problemsEn.ts';
 import { sources } from './sourcesEn.ts';
@@ -31,6 +32,7 @@ const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
   'block-out': 'Block-out',
   straight: 'straight',
   curved: 'curved',
+  ...layoutTerms,
 };
 
 const stations: Readonly<Record<Station, string>> = {

@@ -1,4 +1,11 @@
 import type { ColumnKey, FigureKey, InputKey, TableKey } from '../../takeoff/keys.ts';
+import {
+  layoutColumns,
+  layoutFigures,
+  layoutFormulas,
+  layoutInputs,
+  layoutTables,
+} from './layoutTradeEn.ts';
 
 /** Names of figures as they stand on a ticket. */
 export const figures: Readonly<Record<FigureKey, string>> = {
@@ -37,6 +44,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   'bag-weight': 'Bags, weight',
   batches: 'Batches',
   'last-batch': 'In the last batch',
+  ...layoutFigures,
 };
 
 /** How each figure is reached, in words. */
@@ -85,6 +93,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   batches:
     'Bags divided by the bags that one batch holds, rounded up. Each batch holds the parts in proportion.',
   'last-batch': 'Bags that are left after the full batches.',
+  ...layoutFormulas,
 };
 
 /** Inputs of workings that are no figures themselves. */
@@ -111,6 +120,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   'batch-size': 'The mixer holds',
   'batch-bags': 'Bags in a full batch',
   'close-enough': 'Close enough',
+  ...layoutInputs,
 };
 
 export const tables: Readonly<Record<TableKey, string>> = {
@@ -118,6 +128,7 @@ export const tables: Readonly<Record<TableKey, string>> = {
   'mesh-cuts': 'Mesh pieces',
   strips: 'Strip by edge',
   'bags-by-mix': 'Bags by mix',
+  ...layoutTables,
 };
 
 export const columns: Readonly<Record<ColumnKey, string>> = {
@@ -134,4 +145,5 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   parts: 'Parts',
   bags: 'Bags',
   weight: 'Weight',
+  ...layoutColumns,
 };

@@ -1,8 +1,10 @@
+import type { LayoutNoteCode } from '../../takeoff/layout/keys.ts';
 import type { TradeNoteCode } from '../../takeoff/notes.ts';
 import type { OutlineNoteCode } from '../../takeoff/outline/notes.ts';
+import { layoutNotes } from './layoutTradeEn.ts';
 
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
-export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode, string>> = {
+export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNoteCode, string>> = {
   // In the way: the outline.
   'no-pad': 'There is no pad yet. Draw one, or start from a rectangle.',
   'broken-number':
@@ -128,4 +130,5 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode, string>> = 
     'What a bag makes is as printed on it. Real bags vary by a few percent, and more with the water.',
   'blend-whole-bags':
     'Blended by bags: {mainParts} “{main}” to {otherParts} “{other}”, as near as whole bags allow. Makers don’t vouch for blends: try one first.',
+  ...layoutNotes,
 };

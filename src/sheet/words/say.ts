@@ -1,5 +1,6 @@
 import type { Note, Quantity, Working } from '../../takeoff/figure.ts';
 import {
+  formatAngle,
   formatArea,
   formatNumber,
   formatShare,
@@ -18,7 +19,13 @@ type Facts = Readonly<Record<string, string>>;
 export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle): string {
   switch (quantity.of) {
     case 'length':
-      return formatLength(Math.round(quantity.grid), style);
+      return formatLength(
+        Math.round(quantity.grid),
+        style,
+        quantity.to ? { fraction: quantity.to } : {},
+      );
+    case 'angle':
+      return formatAngle(quantity.degrees);
     case 'area':
       return formatArea(quantity.grid2, style);
     case 'volume':

@@ -5,6 +5,7 @@
 export const sources = {
   'bag-yields': 'Published yield tables of bagged concrete',
   'en5151-support-count': 'US Army correspondence course EN5151, formwork: number of supports',
+  'en0069-squaring': 'US Army correspondence course EN0069, squaring building lines',
   'estimating-book-mesh-lap':
     'Estimating textbook, mesh rolls and laps (its 10% corrected to 11.1%)',
   'farmers-bulletin-1279': 'USDA Farmers’ Bulletin 1279, Plain Concrete for Farm Use (1922)',

@@ -1,9 +1,9 @@
 import type { Command } from '../../job/commands.ts';
 import type { Feature, Job } from '../../job/job.ts';
+import { cornerLetter } from '../../job/letters.ts';
 import { formatLength } from '../../units/length.ts';
 import { lengthOf } from '../edgeMeasures.ts';
 import { edgeLetters, featureName } from '../featureName.ts';
-import { cornerLetter } from '../letters.ts';
 import { edgesOf } from '../site.ts';
 import type { Selection } from '../tools/tool.ts';
 import type { BarProps } from './barProps.ts';

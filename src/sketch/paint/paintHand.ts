@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry/point.ts';
 import type { Feature } from '../../job/job.ts';
+import { cornerLetter } from '../../job/letters.ts';
 import type { WrittenLength } from '../lengthsInHand.ts';
-import { cornerLetter } from '../letters.ts';
 import { edgesOf } from '../site.ts';
 import type { Showing } from '../tools/machine.ts';
 import type { Selection } from '../tools/tool.ts';

@@ -1,12 +1,12 @@
 import { useId, useState } from 'react';
 import type { Command } from '../../job/commands.ts';
 import type { Corner, Feature, Outline } from '../../job/job.ts';
+import { cornerLetter } from '../../job/letters.ts';
 import { parseAngle } from '../../units/angle.ts';
 import { formatAngle } from '../../units/format.ts';
 import { formatLength, parseLength } from '../../units/length.ts';
 import { bearingOf, cornerAfter } from '../edgeMeasures.ts';
 import { featureName } from '../featureName.ts';
-import { cornerLetter } from '../letters.ts';
 import { edgesOf, type SiteEdge } from '../site.ts';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
 import { EditCell } from './EditCell.tsx';

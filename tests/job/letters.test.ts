@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cornerLetter } from '../../src/sketch/letters.ts';
+import { cornerLetter } from '../../src/job/letters.ts';
 
 test('A to Z, then two letters, and no letter twice', () => {
   expect([0, 25, 26, 51, 52, 701, 702].map(cornerLetter)).toEqual([
