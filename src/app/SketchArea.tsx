@@ -1,6 +1,7 @@
 import { sayProblem } from '../sheet/words/say.ts';
 import { SketchStage } from '../sketch/SketchStage.tsx';
 import type { Station } from '../takeoff/figure.ts';
+import { useLayout } from './layout/useLayout.ts';
 import { useShownTheme } from './look/theme.ts';
 import { RefusalNote } from './RefusalNote.tsx';
 import { useAppState, useLiveTakeoff, useSession, useWords } from './SessionContext.ts';
@@ -14,12 +15,14 @@ export function SketchArea({ station }: { readonly station: Station }) {
   const live = useLiveTakeoff();
   const theme = useShownTheme(state.theme);
   const job = shownJob(state);
+  const setOut = useLayout();
   return (
     <section className="sketch" aria-label={words.app.sketch.label}>
       <SketchStage
         key={state.jobId}
         job={job}
         takeoff={live.takeoff}
+        layout={station === 'forms' ? (setOut?.layout ?? null) : null}
         figuring={live.standing === 'behind'}
         station={station}
         tool={state.tool}

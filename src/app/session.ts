@@ -3,6 +3,7 @@ import { begin } from '../job/history.ts';
 import type { Job } from '../job/job.ts';
 import type { Selection, ToolName } from '../sketch/tools/tool.ts';
 import type { View } from '../sketch/view.ts';
+import type { LayoutChoice } from '../takeoff/layout/layout.ts';
 import type { Place } from './places/places.ts';
 import type { Saver } from './saving.ts';
 import {
@@ -39,6 +40,9 @@ export interface Session {
   readonly show: (panel: Panel) => void;
   readonly pull: (pull: Pull) => void;
   readonly light: (theme: Theme) => void;
+  /** Another choice of what to set out by. */
+  readonly setOut: (change: (before: LayoutChoice) => LayoutChoice) => void;
+  readonly openSettingOut: (open: boolean) => void;
   readonly endWelcome: () => void;
   /** Another job on the table. `untried`: it was read from a file or the store. */
   readonly open: (
@@ -110,6 +114,13 @@ export function createSession({
       keepTheme(theme);
       set({ theme });
     },
+    setOut: (next) =>
+      change((before) => {
+        const { settingOut } = before;
+        return { ...before, settingOut: { ...settingOut, choice: next(settingOut.choice) } };
+      }),
+    openSettingOut: (open) =>
+      change((before) => ({ ...before, settingOut: { ...before.settingOut, open } })),
     endWelcome: () => set({ welcome: false }),
     open: (jobId, job, kept, { untried, hold }) => {
       const { theme, pull } = state.get();

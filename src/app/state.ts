@@ -3,6 +3,7 @@ import { begin, type History, push, redo, undo } from '../job/history.ts';
 import type { Job } from '../job/job.ts';
 import type { Selection, ToolName } from '../sketch/tools/tool.ts';
 import type { View } from '../sketch/view.ts';
+import type { LayoutChoice } from '../takeoff/layout/layout.ts';
 import type { Problem } from '../units/result.ts';
 import type { Place } from './places/places.ts';
 
@@ -37,6 +38,8 @@ export interface AppState {
   readonly hold: Hold;
   /** The last thing that couldn't be done, until the next thing that can. */
   readonly refusal: Refusal | null;
+  /** Squaring and setting out: whether it lies open, and what was chosen and read for it. No part of the job file. */
+  readonly settingOut: { readonly open: boolean; readonly choice: LayoutChoice };
   /** True on the first visit: the sample job with a word on how to start one's own. */
   readonly welcome: boolean;
 }
@@ -63,6 +66,7 @@ export function openState(jobId: string, job: Job, kept: Partial<Kept>, theme: T
     saving: { is: 'saved' },
     hold: 'mine',
     refusal: null,
+    settingOut: { open: false, choice: {} },
     welcome: false,
   };
 }

@@ -2,6 +2,7 @@ import { type Box, boxAround, boxOf } from '../geometry/box.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Feature, Job } from '../job/job.ts';
 import type { Station } from '../takeoff/figure.ts';
+import type { Layout } from '../takeoff/layout/layout.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { addLine, FEATURE, OPENING, OUTLINE } from './clearance.ts';
 import { type Board, type KeyedSize, type Lettering, makeBoard, toMm } from './dimension/board.ts';
@@ -12,6 +13,7 @@ import { drawForms } from './forms.ts';
 import { BAND_MM, featureArea, featureOutline, wallBand } from './ground.ts';
 import { drawStrip } from './joints.ts';
 import { drawLabels, namesOf } from './labels.ts';
+import { drawLayout, letterCorners } from './layout.ts';
 import type { DrawingScale, Mark } from './marks.ts';
 import { edgePath, pathPoints, shapePath } from './paths.ts';
 import { letterEdges, pourArea, pourEdges } from './pour.ts';
@@ -30,6 +32,8 @@ export interface PlanOptions {
   readonly selected?: string;
   /** Measure at most so many edges, the longest first. On a screen 60 when not said; on the sheet all. */
   readonly dimensionLimit?: number;
+  /** What is set out and from where: its line and marks are drawn. */
+  readonly layouts?: readonly Layout[];
   /** Nothing is written outside of this box, grid units. */
   readonly window?: Box;
 }
@@ -76,6 +80,10 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
       checks: onSheet && takeoff.pour !== undefined,
       ...(selected === undefined ? {} : { selected }),
     });
+  }
+  if (takeoff.pour && (onSheet || station === 'forms')) {
+    letterCorners(board, job, onSheet ? undefined : selected);
+    for (const layout of options.layouts ?? []) drawLayout(board, layout);
   }
   if (station === 'steel' && takeoff.steel) letterMesh(board, takeoff.steel);
   drawLabels(board, job);

@@ -1,4 +1,5 @@
 import type { DrawingWords } from '../drawing/words/en.ts';
+import type { LayoutChoice } from '../takeoff/layout/layout.ts';
 import type { PaperName, Turn } from './papers.ts';
 import type { Words } from './words/words.ts';
 
@@ -14,6 +15,8 @@ export interface SheetOptions {
   readonly turn?: Turn;
   /** The name of one of the scales of the job's units; the largest that fits when not said. */
   readonly scale?: string;
+  /** What to set out by; by rule when not said. */
+  readonly setOut?: LayoutChoice;
   readonly words: PageWords;
   /** Written in the title block as they are: the sheet knows no clock. */
   readonly revision?: string;

@@ -3,6 +3,7 @@ import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 
 import type { Command, Refusal } from '../job/commands.ts';
 import type { Job } from '../job/job.ts';
 import type { Station } from '../takeoff/figure.ts';
+import type { Layout } from '../takeoff/layout/layout.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import type { Problem } from '../units/result.ts';
 import { StageBars } from './bars/StageBars.tsx';
@@ -37,6 +38,8 @@ export interface SketchStageProps {
   /** The takeoff is of an earlier job; that of this one is being figured. */
   readonly figuring: boolean;
   readonly station: Station;
+  /** What is set out and from where, while somebody looks at it. */
+  readonly layout: Layout | null;
   readonly tool: ToolName;
   readonly selection: Selection | null;
   /** null: fit the whole site; the view that came of it is reported at once. */

@@ -3,6 +3,7 @@ import type { Mark } from '../drawing/marks.ts';
 import { drawPlan } from '../drawing/plan.ts';
 import type { Job } from '../job/job.ts';
 import type { Station } from '../takeoff/figure.ts';
+import type { Layout } from '../takeoff/layout/layout.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { dimensionTexts } from './dimensionTexts.ts';
 import { detailFor, UNKNOWN_COST, withCost } from './drawingPace.ts';
@@ -19,6 +20,7 @@ interface Drawn {
   /** The takeoff is of an earlier job; that of this one is being figured. */
   readonly figuring: boolean;
   readonly station: Station;
+  readonly layout: Layout | null;
   readonly selection: Selection | null;
   readonly words: SketchWords;
 }
@@ -30,7 +32,7 @@ interface Drawn {
  * @param inHand Whether the job is the preview of a gesture under way.
  */
 export function useDrawing(
-  { job, takeoff, figuring, station, selection, words }: Drawn,
+  { job, takeoff, figuring, station, layout, selection, words }: Drawn,
   view: View | null,
   inHand: boolean,
 ): {
@@ -64,6 +66,7 @@ export function useDrawing(
       scale: { gridPerMm: gridPerPx * PX_PER_MM },
       words: words.drawing,
       dimensions: detail === 'full',
+      layouts: layout ? [layout] : [],
       ...(selected === undefined ? {} : { selected }),
     });
     // Without a pour there is little to draw: that says nothing of the next time.
@@ -73,7 +76,7 @@ export function useDrawing(
       dimensionMarks: all.filter(({ layer }) => layer === 'dimensions'),
     };
     return last.current;
-  }, [detail, outdated, job, takeoff, station, gridPerPx, words, selected]);
+  }, [detail, outdated, job, takeoff, station, layout, gridPerPx, words, selected]);
   const { dimensionMarks } = drawn;
 
   const known = useRef<{

@@ -14,14 +14,15 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
   const words = useWords();
   const jobId = useAppState((state) => state.jobId);
   const units = useAppState((state) => state.history.now.job.units);
+  const setOut = useAppState((state) => state.settingOut.choice);
   const live = useLiveTakeoff();
   const [choice, setChoice] = useState<SheetChoice>(() => firstChoice(units));
   const guardOf = `${jobId} sheet`;
   // A sheet is only made of figures that are true of the job.
   const job = live.standing === 'current' ? live.of : null;
   const laid = useMemo(
-    () => (job ? layOut(job, live.takeoff, choice, words) : null),
-    [job, live.takeoff, choice, words],
+    () => (job ? layOut(job, live.takeoff, choice, setOut, words) : null),
+    [job, live.takeoff, choice, setOut, words],
   );
 
   return (

@@ -1,6 +1,7 @@
 import type { Station } from '../../takeoff/figure.ts';
 import { CornersPanel } from '../CornersPanel.tsx';
 import type { Desk } from '../jobs/desk.ts';
+import { LayoutSection } from '../layout/LayoutSection.tsx';
 import { PracticesPanel } from '../practices/PracticesPanel.tsx';
 import { useAppState } from '../SessionContext.ts';
 import { SketchArea } from '../SketchArea.tsx';
@@ -31,6 +32,7 @@ export function SketchPlace({ station, desk }: SketchPlaceProps) {
           ticket: () => (
             <Guard of={guardOf} onExport={desk.exportOpen}>
               <TicketPanel station={station} />
+              {station === 'forms' ? <LayoutSection /> : null}
             </Guard>
           ),
           practices: () => <PracticesPanel />,

@@ -7,15 +7,17 @@ import { useWords } from '../SessionContext.ts';
 interface SlipTableProps {
   readonly table: TicketTable;
   readonly units: UnitStyle;
+  /** Lies open however long it is. */
+  readonly isOpen?: boolean;
 }
 
 /** Tables no longer than this lie open. */
 const SHORT = 8;
 
 /** A list of the ticket. Its rows are written only while it is open. */
-export function SlipTable({ table, units }: SlipTableProps) {
+export function SlipTable({ table, units, isOpen }: SlipTableProps) {
   const words = useWords().sheet;
-  const short = table.rows.length <= SHORT;
+  const short = isOpen ?? table.rows.length <= SHORT;
   const [turned, setTurned] = useState<boolean | null>(null);
   const open = turned ?? short;
   // A long list is written between frames; until it is, it says that it isn't up to date.

@@ -1,3 +1,4 @@
+import { layoutTradeEn } from './layoutTradeEn.ts';
 import { practicesEn } from './practicesEn.ts';
 
 /** Every sentence of the shell. English defines the keys; another language must give the same. */
@@ -175,6 +176,7 @@ export const en = {
     changed: (when: string) => `Changed ${when}`,
   },
   practices: practicesEn,
+  layout: layoutTradeEn,
   sheet: {
     title: 'Crew sheet',
     paper: 'Paper',

@@ -25,7 +25,15 @@ import type { DrawingWords } from '../words/en.ts';
 /** What a size that found no room at its place says in the list, and the letter by which it is found on the plan. */
 export interface KeyedSize {
   readonly key: string;
-  readonly what: 'edge' | 'overall' | 'arc' | 'diagonal' | 'angle' | 'block-out' | 'name';
+  readonly what:
+    | 'edge'
+    | 'overall'
+    | 'arc'
+    | 'diagonal'
+    | 'angle'
+    | 'block-out'
+    | 'name'
+    | 'corner';
   readonly text: string;
   /** False where not even the letter found room: then `from` and `to` say where it is. */
   readonly marked: boolean;

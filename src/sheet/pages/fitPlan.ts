@@ -2,6 +2,7 @@ import { boundsOf } from '../../drawing/bounds.ts';
 import { type Plan, planOf } from '../../drawing/plan.ts';
 import type { Box } from '../../geometry/box.ts';
 import type { Job } from '../../job/job.ts';
+import type { Layout } from '../../takeoff/layout/layout.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { gridPerMmAt, type Scale, scalesFor } from '../scales.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
@@ -17,6 +18,9 @@ export interface ScaledPlan {
   readonly fits: boolean;
 }
 
+/** What the plan is drawn with: the sheet's options, and the lines and marks to set out by. */
+export type PlanWishes = SheetOptions & { readonly layouts?: readonly Layout[] };
+
 /** Clear paper between the frame and what is drawn. */
 const CLEAR_MM = 4;
 
@@ -28,7 +32,7 @@ export function fitPlan(
   job: Job,
   takeoff: Takeoff,
   frames: readonly PlanFrame[],
-  options: SheetOptions,
+  options: PlanWishes,
 ): ScaledPlan {
   const scales = scalesFor(job.units);
   const wanted = scales.findIndex(({ name }) => name === options.scale);
@@ -42,12 +46,13 @@ export function fitPlan(
   return { frame: frames[0]!, scale, plan, centre, fits: false };
 }
 
-function planOptions(scale: Scale, { words }: SheetOptions) {
+function planOptions(scale: Scale, { words, layouts = [] }: PlanWishes) {
   return {
     station: 'sheet',
     scale: { gridPerMm: gridPerMmAt(scale) },
     words: words.drawing,
     dimensions: true,
+    layouts,
   } as const;
 }
 
@@ -56,7 +61,7 @@ function planAt(
   takeoff: Takeoff,
   frames: readonly PlanFrame[],
   scale: Scale,
-  options: SheetOptions,
+  options: PlanWishes,
 ): ScaledPlan | undefined {
   const perMm = gridPerMmAt(scale);
   const thatHold = ({ minX, minY, maxX, maxY }: Box, those: readonly PlanFrame[]) =>

@@ -45,6 +45,7 @@ export const layoutEn = {
     angle: 'Angle',
     'block-out': 'Opening',
     name: '',
+    corner: 'Corner',
   },
   keyPlace: (x: string, y: string) => `at ${x} across, ${y} up`,
   keyDatum: 'Places are from the first corner of the pad: across to the right, then up the page.',
@@ -62,6 +63,14 @@ export const layoutEn = {
     rounding: 'rounding',
     order: '',
   },
+  setOut: 'Squaring and layout',
+  setOutLetters:
+    'Corners are lettered in boxes on the plan. Tape corner to corner, on the inside face of the form.',
+  setOutFrom: (feature: string, zero: string, end: string) =>
+    `Baseline: ${feature}. Zero is its corner ${zero}; along toward its corner ${end}, then square out.`,
+  setOutMark: (mark: string, feature: string, letter: string) =>
+    `${mark}: ${feature}, its corner ${letter}.`,
+  measured: 'Measured',
   notes: 'Notes for the crew',
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',
 };

@@ -79,7 +79,7 @@ export function tapeTiesTable({ rows }: TapeTies): TicketTable {
       length(row.first),
       length(row.second),
       term(row.side),
-      row.atMark ? text('–') : angle(row.angle),
+      row.atMark ? text('–') : angle(Math.round(row.angle)),
       errorOf(row),
     ]),
   };
@@ -107,7 +107,7 @@ export function tieErrorFigure({ rows }: TapeTies): Figure | undefined {
       steps: tied.map(({ corner, angle: crossing, error = 0 }) => ({
         label: corner.letter,
         template: 'γ = {0}',
-        values: [angle(crossing)],
+        values: [angle(Math.round(crossing))],
         value: tapeLength(error, 32),
       })),
     }),

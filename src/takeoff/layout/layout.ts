@@ -14,7 +14,7 @@ import { blocksOf } from './blocked.ts';
 import { type LaidPad, laidPad } from './corners.ts';
 import { formTies, type Tie } from './diagonals.ts';
 import { layoutNote } from './layoutNote.ts';
-import { fourOf, type TapeReadings, type TapeSaid, tapeSaid } from './tapeSaid.ts';
+import { NO_READINGS, type TapeReadings, type TapeSaid, tapeSaid } from './tapeSaid.ts';
 import {
   firstMarks,
   type MarkRef,
@@ -37,11 +37,11 @@ export interface LayoutChoice {
 /** Squaring and setting out of one pad's form. A part is absent when it can't be figured; the notes say why. */
 export interface Layout {
   readonly laid?: LaidPad;
-  /** Four straight sides: the tape's readings can be judged. */
-  readonly four: boolean;
   readonly ties: readonly Tie[];
   readonly squares: readonly Square[];
   readonly baselines: readonly Baseline[];
+  /** The line that is measured from when none is chosen. */
+  readonly first?: Baseline;
   readonly offsets?: Offsets;
   readonly marks: readonly TapeMark[];
   readonly tapeTies?: TapeTies;
@@ -71,13 +71,13 @@ export function layoutOf(job: Job, pour: NetPour | undefined, choice: LayoutChoi
   const marks = marksOf(job, laid);
   const pair = choice.marks ? undefined : firstMarks(marks, laid, blocks);
   const tied = tapeTies(laid, marks, choice.marks, pair, blocks);
-  const said = choice.tape && tapeSaid(laid, choice.tape);
+  const said = tapeSaid(laid, choice.tape ?? NO_READINGS);
   return {
     laid,
-    four: fourOf(laid) !== undefined,
     ties,
     squares: squares(laid, job.units),
     baselines,
+    ...(first ? { first } : {}),
     ...(off.figured ? { offsets: off.figured } : {}),
     marks,
     ...(tied.figured ? { tapeTies: tied.figured } : {}),
@@ -92,7 +92,6 @@ export function layoutOf(job: Job, pour: NetPour | undefined, choice: LayoutChoi
 }
 
 const NOTHING: Layout = {
-  four: false,
   ties: [],
   squares: [],
   baselines: [],

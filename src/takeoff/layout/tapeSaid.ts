@@ -58,7 +58,7 @@ export interface TapeSaid {
  */
 export function tapeSaid(laid: LaidPad, readings: TapeReadings): Figured<TapeSaid> | undefined {
   const corners = fourOf(laid);
-  if (!corners) return withheld(layoutNote('stop', 'tape-not-four'));
+  if (!corners) return withheld(layoutNote('assumption', 'tape-not-four'));
   const drawnSides = sidesOf(corners);
   const drawn = diagonalsOf(eachOf(corners, ({ at }) => at));
   if (!isConvex(corners)) return withheld(layoutNote('stop', 'tape-not-convex'));

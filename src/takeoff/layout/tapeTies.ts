@@ -8,10 +8,10 @@ import { between, type LaidCorner, type LaidPad } from './corners.ts';
 import { layoutNote } from './layoutNote.ts';
 import { FLATTEST, MARKS_MOST, READING_ERROR, STEEPEST } from './rules.ts';
 
-/** A corner by its feature and id; without a corner, the middle of something round. */
+/** A corner by its feature and id. */
 export interface MarkRef {
   readonly feature: string;
-  readonly corner?: string;
+  readonly corner: string;
 }
 
 /** A place to hook the tape on. */
@@ -67,8 +67,8 @@ function cornerMarks({ id, kind, shape }: Feature): readonly TapeMark[] {
 }
 
 /**
- * Two marks when none are chosen: of what stands already the pair whose worst corner comes out best when the tapes are
- * misread, with as few tapes blocked as can be. With fewer than two marks, the ends of the form's longest side.
+ * Two marks when none are chosen: of what stands already the pair that leaves the fewest corners blocked or tied too flat,
+ * and of those the pair whose worst other corner comes out best when the tapes are misread. With fewer than two marks, the ends of the form's longest side.
  */
 export function firstMarks(
   marks: readonly TapeMark[],
@@ -80,27 +80,22 @@ export function firstMarks(
   const from = standing.length >= 2 ? standing : own;
   const blocked = from.map((mark) => corners.map(({ at }) => blocks(mark.at, at)));
   let best: readonly [TapeMark, TapeMark] | undefined;
-  let least = { blocked: Number.POSITIVE_INFINITY, error: Number.POSITIVE_INFINITY };
+  let least = { unfit: Number.POSITIVE_INFINITY, error: Number.POSITIVE_INFINITY };
   from.forEach((one, i) => {
     from.slice(i + 1).forEach((other, k) => {
       if (between(one.at, other.at) === 0) return;
-      const stopped = corners.filter((_, at) => blocked[i]![at] || blocked[i + 1 + k]![at]).length;
-      if (stopped > least.blocked) return;
-      const error = worstError(corners, one.at, other.at);
-      if (stopped === least.blocked && error >= least.error) return;
-      least = { blocked: stopped, error };
+      const rows = corners.map((corner, at) =>
+        tapeTie(corner, one.at, other.at, blocked[i]![at]! || blocked[i + 1 + k]![at]!),
+      );
+      const fit = rows.filter((row) => row.atMark || !(row.blocked || row.flat));
+      const unfit = rows.length - fit.length;
+      const error = Math.max(0, ...fit.map((row) => row.error ?? 0));
+      if (unfit > least.unfit || (unfit === least.unfit && error >= least.error)) return;
+      least = { unfit, error };
       best = [one, other];
     });
   });
   return best;
-}
-
-function worstError(corners: readonly LaidCorner[], one: Point, other: Point): number {
-  const errors = corners.map((corner) => {
-    const { atMark, error = Number.MAX_VALUE } = tapeTie(corner, one, other, false);
-    return atMark ? 0 : error;
-  });
-  return Math.max(...errors);
 }
 
 /** Two tapes to every corner of the form. */

@@ -1,0 +1,118 @@
+import { sayProblem } from '../../sheet/words/say.ts';
+import { between, type LaidPad } from '../../takeoff/layout/corners.ts';
+import { movesTable, tapeFigures } from '../../takeoff/layout/figures.ts';
+import { fourOf, NO_READINGS } from '../../takeoff/layout/tapeSaid.ts';
+import type { Grid } from '../../units/grid.ts';
+import { formatLength, parseLength } from '../../units/length.ts';
+import { fail, ok, type Result } from '../../units/result.ts';
+import { TypedField } from '../practices/TypedField.tsx';
+import { useAppState, useSession, useWords } from '../SessionContext.ts';
+import { FigureRow } from '../ticket/FigureRow.tsx';
+import { NoteList } from '../ticket/NoteList.tsx';
+import { SlipTable } from '../ticket/SlipTable.tsx';
+import { ChooseField } from './ChooseField.tsx';
+import type { LayoutPartProps } from './LayoutSection.tsx';
+
+/** What the tape said of the set form, and which corners to move for it. */
+export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly laid: LaidPad }) {
+  const words = useWords();
+  const says = words.app.layout;
+  const { setOut } = useSession();
+  const readings = useAppState((state) => state.settingOut.choice.tape) ?? NO_READINGS;
+  const four = fourOf(laid);
+  const { tapeSaid: said, notes } = layout;
+  const { units } = job;
+
+  function set(part: Partial<typeof readings>) {
+    setOut((choice) => ({ ...choice, tape: { ...NO_READINGS, ...choice.tape, ...part } }));
+  }
+
+  function parse(text: string): Result<Grid | null> {
+    if (text.trim() === '') return ok(null);
+    const read = parseLength(text, units);
+    return read.ok && read.value <= 0 ? fail({ code: 'size-not-positive', where: text }) : read;
+  }
+
+  function reading(
+    label: string,
+    drawn: number,
+    value: Grid | null,
+    onValue: (value: Grid | null) => void,
+  ) {
+    return (
+      <TypedField
+        key={label}
+        label={label}
+        text={value === null ? '' : formatLength(value, units, { fraction: 32 })}
+        note={says.drawn(formatLength(Math.round(drawn), units))}
+        parse={parse}
+        say={(problem) => sayProblem(words.sheet, problem)}
+        onValue={onValue}
+      />
+    );
+  }
+
+  if (!four) {
+    return (
+      <section className="setting-part">
+        <h3>{says.tape}</h3>
+        <NoteList notes={notes.tape} weight="assumption" units={units} />
+      </section>
+    );
+  }
+
+  const pairs = [
+    [0, 2],
+    [1, 3],
+  ] as const;
+  const letters = (i: number, j: number) => [four[i % 4]!.letter, four[j % 4]!.letter] as const;
+  const drawn = (i: number, j: number) => between(four[i % 4]!.at, four[j % 4]!.at);
+  return (
+    <section className="setting-part">
+      <h3>{says.tape}</h3>
+      <p className="field-note">{says.tapeHint}</p>
+      <div className="tape-fields">
+        {pairs.map(([i, j], at) =>
+          reading(
+            says.diagonal(...letters(i, j)),
+            drawn(i, j),
+            readings.diagonals[at]!,
+            (value) => {
+              const [first, second] = readings.diagonals;
+              set({ diagonals: at === 0 ? [value, second] : [first, value] });
+            },
+          ),
+        )}
+        {readings.sides.map((side, i) =>
+          reading(says.side(...letters(i, i + 1)), drawn(i, i + 1), side, (value) => {
+            const [a, b, c, d] = readings.sides;
+            const at = (k: number, old: Grid | null) => (k === i ? value : old);
+            set({ sides: [at(0, a), at(1, b), at(2, c), at(3, d)] });
+          }),
+        )}
+        <ChooseField
+          label={says.holds}
+          options={four.map((_, i) => [`${i}`, says.side(...letters(i, i + 1))])}
+          value={`${readings.holds}`}
+          onChoose={(key) => set({ holds: Number(key) })}
+        />
+      </div>
+      <div aria-live="polite">
+        <NoteList notes={notes.tape} weight="stop" units={units} />
+        {said ? (
+          <>
+            {tapeFigures(said).map((figure) => (
+              <FigureRow key={figure.key} figure={figure} units={units} />
+            ))}
+            <SlipTable table={movesTable(said)} units={units} />
+          </>
+        ) : null}
+        <NoteList notes={notes.tape} weight="caution" units={units} />
+        <NoteList notes={notes.tape} weight="assumption" units={units} />
+      </div>
+      <button type="button" className="plain" onClick={() => set(NO_READINGS)}>
+        {says.clear}
+      </button>
+    </section>
+  );
+}

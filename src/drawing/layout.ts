@@ -1,0 +1,139 @@
+import { doubledArea } from '../geometry/area.ts';
+import type { Point } from '../geometry/point.ts';
+import type { Job, Pad } from '../job/job.ts';
+import { cornerLetter } from '../job/letters.ts';
+import type { Layout } from '../takeoff/layout/layout.ts';
+import { addBox, SYMBOL } from './clearance.ts';
+import {
+  along,
+  type Board,
+  isRoomFor,
+  type Lettered,
+  toGridPoint,
+  toMm,
+  wayFrom,
+  write,
+  writeWithLeader,
+} from './dimension/board.ts';
+import { keep } from './dimension/keyed.ts';
+import { polyline } from './paths.ts';
+import { textWidth } from './textSize.ts';
+
+/** From a corner to the middle of its letter, mm; near ones first. */
+const REACHES = [3.2, 4.2, 5.4, 6.8, 8.6, 11.5, 15];
+/** Off the way out of the corner, radians. */
+const TURNS = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2, 1.6, -1.6, 2, -2, 2.5, -2.5, Math.PI];
+/** Letter to frame, mm. */
+const FRAME = 0.7;
+
+/**
+ * The letter of every pad's corners, as in the tables, each in a box, since bare capitals name the kinds of edges.
+ * @param skipped A pad whose letters stand on the screen already.
+ */
+export function letterCorners(board: Board, { features }: Job, skipped: string | undefined): void {
+  for (const feature of features) {
+    if (feature.kind === 'pad' && feature.id !== skipped) letterPad(board, feature);
+  }
+}
+
+function letterPad(board: Board, { id, shape }: Pad): void {
+  const { corners } = shape;
+  if (corners.length < 3) return;
+  const turned = doubledArea(corners) < 0 ? -1 : 1;
+  corners.forEach((corner, i) => {
+    const here = toMm(board, corner);
+    const before = toMm(board, corners[(i + corners.length - 1) % corners.length]!);
+    const after = toMm(board, corners[(i + 1) % corners.length]!);
+    const [one, two] = [wayFrom(before, here), wayFrom(here, after)];
+    // Both sides turned out and added up: along the outer half of the angle.
+    const out = Math.atan2(-turned * (one.x + two.x), turned * (one.y + two.y));
+    writeBoxed(board, cornerLetter(i), here, out, id);
+  });
+}
+
+/**
+ * A letter in a box near a place; without room for it, at the end of a line; on paper in the list, if there is no room for
+ * that either.
+ */
+function writeBoxed(board: Board, text: string, at: Point, out: number, feature?: string): void {
+  const height = board.lettering.height;
+  const half = { x: textWidth(text, height) / 2 + FRAME, y: height / 2 + FRAME };
+  for (const reach of REACHES) {
+    for (const turn of TURNS) {
+      const way = { x: Math.cos(out + turn), y: Math.sin(out + turn) };
+      const middle = along(at, way, reach);
+      const lettered: Lettered = {
+        text,
+        at: { x: middle.x, y: middle.y - height / 2 },
+        angle: 0,
+        anchor: 'middle',
+        height,
+        style: 'label',
+        layer: 'labels',
+        feature,
+      };
+      // Room for the frame as well: as for a larger letter.
+      const wider = {
+        ...lettered,
+        height: height + 2 * FRAME,
+        at: { x: middle.x, y: middle.y - half.y },
+      };
+      if (!isRoomFor(board, wider)) continue;
+      const box = [
+        [-1, -1],
+        [1, -1],
+        [1, 1],
+        [-1, 1],
+      ].map(([x, y]) =>
+        toGridPoint(board, { x: middle.x + x! * half.x, y: middle.y + y! * half.y }),
+      );
+      const path = polyline(box, true);
+      board.marks.push(
+        { kind: 'area', layer: 'labels', material: 'paper', paths: [path] },
+        { kind: 'line', layer: 'labels', style: 'hairline', path },
+      );
+      addBox(board.clearance, SYMBOL, {
+        ...middle,
+        halfWidth: half.x,
+        halfHeight: half.y,
+        cos: 1,
+        sin: 0,
+      });
+      write(board, lettered);
+      return;
+    }
+  }
+  if (!board.keeps) return;
+  const toward = { x: Math.cos(out), y: Math.sin(out) };
+  const leader = { target: at, toward, text, arrow: false, style: 'label', feature } as const;
+  if (writeWithLeader(board, leader)) return;
+  const place = toGridPoint(board, at);
+  keep(board, { what: 'corner', text, from: place, to: place, target: at, toward });
+}
+
+/** The chosen line with its zero, and the two marks that tapes are hooked on. */
+export function drawLayout(board: Board, { offsets, tapeTies }: Layout): void {
+  if (offsets) {
+    const { zero, baseline } = offsets;
+    const end = zero === baseline.from ? baseline.to : baseline.from;
+    board.marks.push({
+      kind: 'line',
+      layer: 'labels',
+      style: 'guide',
+      path: polyline([zero, end]),
+    });
+    const way = wayFrom(toMm(board, end), toMm(board, zero));
+    writeBoxed(board, '0', toMm(board, zero), Math.atan2(way.y, way.x));
+  }
+  tapeTies?.marks.forEach(({ at }, i) => {
+    board.marks.push({
+      kind: 'symbol',
+      layer: 'labels',
+      symbol: 'cross',
+      at,
+      size: 3,
+      angle: 0,
+    });
+    writeBoxed(board, `M${i + 1}`, toMm(board, at), Math.PI / 4);
+  });
+}
