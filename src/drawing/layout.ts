@@ -1,9 +1,8 @@
 import { doubledArea } from '../geometry/area.ts';
-import type { Point } from '../geometry/point.ts';
 import type { Job, Pad } from '../job/job.ts';
 import { cornerLetter } from '../job/letters.ts';
 import type { Layout } from '../takeoff/layout/layout.ts';
-import { addBox, SYMBOL } from './clearance.ts';
+import { addBox, addLine, DIMENSION, isLineFree, type Place, SYMBOL, TEXT } from './clearance.ts';
 import {
   along,
   type Board,
@@ -13,14 +12,15 @@ import {
   toMm,
   wayFrom,
   write,
-  writeWithLeader,
 } from './dimension/board.ts';
 import { keep } from './dimension/keyed.ts';
 import { polyline } from './paths.ts';
 import { textWidth } from './textSize.ts';
 
 /** From a corner to the middle of its letter, mm; near ones first. */
-const REACHES = [3.2, 4.2, 5.4, 6.8, 8.6, 11.5, 15];
+const REACHES = [3.2, 4.2, 5.4, 6.8, 8.6, 11.5, 15, 20, 26];
+/** Farther off than this, a line joins a letter to its corner. */
+const NEAR = 5.5;
 /** Off the way out of the corner, radians. */
 const TURNS = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2, 1.6, -1.6, 2, -2, 2.5, -2.5, Math.PI];
 /** Letter to frame, mm. */
@@ -51,11 +51,8 @@ function letterPad(board: Board, { id, shape }: Pad): void {
   });
 }
 
-/**
- * A letter in a box near a place; without room for it, at the end of a line; on paper in the list, if there is no room for
- * that either.
- */
-function writeBoxed(board: Board, text: string, at: Point, out: number, feature?: string): void {
+/** A letter in a box near a place, or farther off at the end of a line; on paper in the list, if there is no room. */
+function writeBoxed(board: Board, text: string, at: Place, out: number, feature?: string): void {
   const height = board.lettering.height;
   const half = { x: textWidth(text, height) / 2 + FRAME, y: height / 2 + FRAME };
   for (const reach of REACHES) {
@@ -73,42 +70,56 @@ function writeBoxed(board: Board, text: string, at: Point, out: number, feature?
         feature,
       };
       // Room for the frame as well: as for a larger letter.
-      const wider = {
-        ...lettered,
-        height: height + 2 * FRAME,
-        at: { x: middle.x, y: middle.y - half.y },
-      };
-      if (!isRoomFor(board, wider)) continue;
-      const box = [
-        [-1, -1],
-        [1, -1],
-        [1, 1],
-        [-1, 1],
-      ].map(([x, y]) =>
-        toGridPoint(board, { x: middle.x + x! * half.x, y: middle.y + y! * half.y }),
-      );
-      const path = polyline(box, true);
-      board.marks.push(
-        { kind: 'area', layer: 'labels', material: 'paper', paths: [path] },
-        { kind: 'line', layer: 'labels', style: 'hairline', path },
-      );
-      addBox(board.clearance, SYMBOL, {
-        ...middle,
-        halfWidth: half.x,
-        halfHeight: half.y,
-        cos: 1,
-        sin: 0,
-      });
+      const framed = { x: middle.x, y: middle.y - half.y };
+      if (!isRoomFor(board, { ...lettered, height: 2 * half.y, at: framed })) continue;
+      if (reach > NEAR && !drawLead(board, at, along(at, way, reach - toFrame(half, way))))
+        continue;
+      drawFrame(board, middle, half);
       write(board, lettered);
       return;
     }
   }
   if (!board.keeps) return;
-  const toward = { x: Math.cos(out), y: Math.sin(out) };
-  const leader = { target: at, toward, text, arrow: false, style: 'label', feature } as const;
-  if (writeWithLeader(board, leader)) return;
   const place = toGridPoint(board, at);
+  const toward = { x: Math.cos(out), y: Math.sin(out) };
   keep(board, { what: 'corner', text, from: place, to: place, target: at, toward });
+}
+
+/** From the middle of a frame to where a line of this way meets it. */
+function toFrame(half: Place, way: Place): number {
+  return Math.min(half.x / Math.abs(way.x), half.y / Math.abs(way.y)) + 0.2;
+}
+
+/** A line from a corner to its letter; false where it would cross what is written. */
+function drawLead(board: Board, from: Place, to: Place): boolean {
+  if (!isLineFree(board.clearance, along(from, wayFrom(from, to), 0.5), to, TEXT | SYMBOL)) {
+    return false;
+  }
+  addLine(board.clearance, DIMENSION, from, to);
+  const path = polyline([toGridPoint(board, from), toGridPoint(board, to)]);
+  board.marks.push({ kind: 'line', layer: 'labels', style: 'dimension', path });
+  return true;
+}
+
+function drawFrame(board: Board, middle: Place, half: Place): void {
+  const box = [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ].map(([x, y]) => toGridPoint(board, { x: middle.x + x! * half.x, y: middle.y + y! * half.y }));
+  const path = polyline(box, true);
+  board.marks.push(
+    { kind: 'area', layer: 'labels', material: 'paper', paths: [path] },
+    { kind: 'line', layer: 'labels', style: 'hairline', path },
+  );
+  addBox(board.clearance, SYMBOL, {
+    ...middle,
+    halfWidth: half.x,
+    halfHeight: half.y,
+    cos: 1,
+    sin: 0,
+  });
 }
 
 /** The chosen line with its zero, and the two marks that tapes are hooked on. */

@@ -81,12 +81,12 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
       ...(selected === undefined ? {} : { selected }),
     });
   }
+  if (station === 'steel' && takeoff.steel) letterMesh(board, takeoff.steel);
+  drawLabels(board, job);
   if (takeoff.pour && (onSheet || station === 'forms')) {
     letterCorners(board, job, onSheet ? undefined : selected);
     for (const layout of options.layouts ?? []) drawLayout(board, layout);
   }
-  if (station === 'steel' && takeoff.steel) letterMesh(board, takeoff.steel);
-  drawLabels(board, job);
   if (onSheet && takeoff.pour) letterEdges(board, takeoff.pour);
   return { marks: [...under, ...treads, ...layer, ...board.marks], keyed: board.keyed };
 }
