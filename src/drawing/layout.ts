@@ -17,6 +17,8 @@ import { keep } from './dimension/keyed.ts';
 import { polyline } from './paths.ts';
 import { textWidth } from './textSize.ts';
 
+/** A pad with more corners than this isn't set out by letters. */
+const LETTERED_MOST = 120;
 /** From a corner to the middle of its letter, mm; near ones first. */
 const REACHES = [3.2, 4.2, 5.4, 6.8, 8.6, 11.5, 15, 20, 26];
 /** Farther off than this, a line joins a letter to its corner. */
@@ -38,7 +40,7 @@ export function letterCorners(board: Board, { features }: Job, skipped: string |
 
 function letterPad(board: Board, { id, shape }: Pad): void {
   const { corners } = shape;
-  if (corners.length < 3) return;
+  if (corners.length < 3 || corners.length > LETTERED_MOST) return;
   const turned = doubledArea(corners) < 0 ? -1 : 1;
   corners.forEach((corner, i) => {
     const here = toMm(board, corner);

@@ -78,7 +78,7 @@ export function tapeTiesTable({ rows }: TapeTies): TicketTable {
       text(row.corner.letter),
       length(row.first),
       length(row.second),
-      term(row.side),
+      row.atMark ? text('–') : term(row.side),
       row.atMark ? text('–') : angle(Math.round(row.angle)),
       errorOf(row),
     ]),
