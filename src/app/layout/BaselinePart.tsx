@@ -4,7 +4,7 @@ import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import { NoteList } from '../ticket/NoteList.tsx';
 import { SlipTable } from '../ticket/SlipTable.tsx';
 import { ChooseField } from './ChooseField.tsx';
-import type { LayoutPartProps } from './LayoutSection.tsx';
+import type { LayoutPartProps } from './layoutPartProps.ts';
 import { edgeName, nameOf } from './names.ts';
 
 const RULE = '';

@@ -1,4 +1,3 @@
-import type { Job } from '../../job/job.ts';
 import { bandFigure, squaresTable, tiesTable } from '../../takeoff/layout/figures.ts';
 import type { Layout } from '../../takeoff/layout/layout.ts';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
@@ -7,6 +6,7 @@ import { NoteList } from '../ticket/NoteList.tsx';
 import { SlipTable } from '../ticket/SlipTable.tsx';
 import { BaselinePart } from './BaselinePart.tsx';
 import { ChooseField } from './ChooseField.tsx';
+import type { LayoutPartProps } from './layoutPartProps.ts';
 import { nameOf } from './names.ts';
 import { TapePart } from './TapePart.tsx';
 import { TiesPart } from './TiesPart.tsx';
@@ -32,11 +32,6 @@ export function LayoutSection() {
       {found ? <Parts {...found} /> : null}
     </details>
   );
-}
-
-export interface LayoutPartProps {
-  readonly job: Job;
-  readonly layout: Layout;
 }
 
 function Parts({ job, layout }: LayoutPartProps) {

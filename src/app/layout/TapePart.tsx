@@ -11,7 +11,7 @@ import { FigureRow } from '../ticket/FigureRow.tsx';
 import { NoteList } from '../ticket/NoteList.tsx';
 import { SlipTable } from '../ticket/SlipTable.tsx';
 import { ChooseField } from './ChooseField.tsx';
-import type { LayoutPartProps } from './LayoutSection.tsx';
+import type { LayoutPartProps } from './layoutPartProps.ts';
 
 /** What the tape said of the set form, and which corners to move for it. */
 export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly laid: LaidPad }) {

@@ -5,7 +5,7 @@ import { FigureRow } from '../ticket/FigureRow.tsx';
 import { NoteList } from '../ticket/NoteList.tsx';
 import { SlipTable } from '../ticket/SlipTable.tsx';
 import { ChooseField } from './ChooseField.tsx';
-import type { LayoutPartProps } from './LayoutSection.tsx';
+import type { LayoutPartProps } from './layoutPartProps.ts';
 import { markName } from './names.ts';
 
 /** Two tapes to every corner. */
