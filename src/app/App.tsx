@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Head } from './Head.tsx';
 import type { Desk } from './jobs/desk.ts';
 import { JobsDialog } from './jobs/JobsDialog.tsx';
@@ -18,10 +18,16 @@ export function App({ desk }: { readonly desk: Desk }) {
   const pull = useAppState((state) => state.pull);
   useShownTheme(useAppState((state) => state.theme));
   useUndoKeys();
+  const jobsButton = useRef<HTMLButtonElement>(null);
+  function openJobs() {
+    // The focus comes back to where the dialog was opened from, and the word of welcome may be gone by then.
+    jobsButton.current?.focus();
+    setJobsOpen(true);
+  }
   return (
     <div className="app" data-pull={pull} data-place={place} data-panel={panel}>
-      <Head onJobs={() => setJobsOpen(true)} />
-      <Strips desk={desk} onJobs={() => setJobsOpen(true)} />
+      <Head jobsButton={jobsButton} onJobs={openJobs} />
+      <Strips desk={desk} onJobs={openJobs} />
       <DayLine />
       {place === 'sheet' ? <SheetPlace desk={desk} /> : <SketchPlace station={place} desk={desk} />}
       {jobsOpen ? <JobsDialog desk={desk} onClose={() => setJobsOpen(false)} /> : null}

@@ -1,15 +1,22 @@
+import type { Ref } from 'react';
 import { THEMES } from './look/theme.ts';
 import { SavedMark } from './SavedMark.tsx';
 import { useAppState, useSession, useWords } from './SessionContext.ts';
 import { UNIT_STYLES } from './unitStyles.ts';
 
-export function Head({ onJobs }: { readonly onJobs: () => void }) {
+interface HeadProps {
+  readonly jobsButton: Ref<HTMLButtonElement>;
+  readonly onJobs: () => void;
+}
+
+export function Head({ jobsButton, onJobs }: HeadProps) {
   const words = useWords().app;
   const name = useAppState((state) => state.history.now.job.name);
   return (
     <header className="head">
       <h1 className="visually-hidden">{words.appName}</h1>
       <button
+        ref={jobsButton}
         type="button"
         className="job-name"
         aria-haspopup="dialog"
