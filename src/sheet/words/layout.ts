@@ -43,7 +43,7 @@ export const layoutEn = {
     arc: 'Arc',
     diagonal: 'Diagonal',
     angle: 'Angle',
-    'block-out': 'Opening',
+    'block-out': 'Block-out',
     name: '',
     corner: 'Corner',
   },
