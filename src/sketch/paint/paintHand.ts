@@ -38,6 +38,7 @@ export function paintHand(context: CanvasRenderingContext2D, hand: InHand, look:
     writeWord(context, text, toScreen(look.view, look.size, at), look);
   }
   paintSnap(context, hand, look);
+  writeLengths(context, hand, look);
   context.restore();
 }
 
@@ -132,6 +133,11 @@ function paintPath(context: CanvasRenderingContext2D, hand: InHand, look: Look):
     context.arc(spot.x, spot.y, index === 0 ? 6 : 4, 0, 2 * Math.PI);
     context.fill();
   });
+}
+
+/** The lengths of the outline in hand, over all lines, guides too. */
+function writeLengths(context: CanvasRenderingContext2D, hand: InHand, look: Look): void {
+  const spots = hand.showing.path.map((point) => toScreen(look.view, look.size, point));
   hand.lengths.forEach((length, index) => {
     const a = spots[index];
     const b = spots[(index + 1) % spots.length];
