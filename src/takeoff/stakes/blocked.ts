@@ -1,9 +1,10 @@
 import type { Box } from '../../geometry/box.ts';
 import { isInsideAny } from '../../geometry/inside.ts';
-import { locate } from '../../geometry/locate.ts';
+import { distanceToRing, locate } from '../../geometry/locate.ts';
 import type { Point, Polygon, Ring } from '../../geometry/point.ts';
 import type { Job } from '../../job/job.ts';
 import { traceOf } from '../outline/shapes.ts';
+import { HALF_STAKE } from './rules.ts';
 
 /** Ground where nothing can be driven. */
 export interface Obstacle {
@@ -22,15 +23,15 @@ export function obstacles(job: Job): readonly Obstacle[] {
   });
 }
 
-/** The first obstacle that a stake at `place` would be driven into; its edge is part of it. */
+/** The first obstacle that a stake with its middle at `place` would be driven into, if only with its side. */
 export function obstacleAt(place: Point, all: readonly Obstacle[]): Obstacle | undefined {
   return all.find(
     ({ box, ring }) =>
-      place.x >= box.minX &&
-      place.x <= box.maxX &&
-      place.y >= box.minY &&
-      place.y <= box.maxY &&
-      locate(place, ring) !== 'outside',
+      place.x >= box.minX - HALF_STAKE &&
+      place.x <= box.maxX + HALF_STAKE &&
+      place.y >= box.minY - HALF_STAKE &&
+      place.y <= box.maxY + HALF_STAKE &&
+      (locate(place, ring) !== 'outside' || distanceToRing(place, ring) < HALF_STAKE),
   );
 }
 

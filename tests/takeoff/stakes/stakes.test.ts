@@ -96,6 +96,20 @@ describe('stakes', () => {
     expect(caution.at).toHaveLength(2);
   });
 
+  test('are blocked by a zone that only their side would stand in', () => {
+    // The front edge (y = 0) has stakes at 1, 3 1/2, 6, 8 1/2 and 11 ft. A stake is 1 1/2 in wide: this zone starts
+    // so many inches right of the middle of the one at 6 ft.
+    const zoneFrom = (inches: number) =>
+      shape('no-stake-zone', 'pipe', [
+        [6 + inches / 12, -2],
+        [7, -2],
+        [7, 1],
+        [6 + inches / 12, 1],
+      ]);
+    expect(staked(jobOf([square, zoneFrom(0.5)])).stakes!.blocked).toHaveLength(1);
+    expect(staked(jobOf([square, zoneFrom(1)])).stakes!.blocked).toHaveLength(0);
+  });
+
   test('that would stand in a slab, a building, steps or a block-out are blocked too', () => {
     const across = (id: string) =>
       [
