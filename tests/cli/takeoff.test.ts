@@ -84,7 +84,7 @@ describe('takeoff', () => {
       file('blank.json', serializeJob(blankJob())),
     ]);
     expect(status).toBe(1);
-    expect(stderr).toContain('There is no pad yet.');
+    expect(stderr).toContain('There is no pad or patch yet.');
     expect(
       JSON.parse(stdout).tickets.every((one: { figures: [] }) => one.figures.length === 0),
     ).toBe(true);

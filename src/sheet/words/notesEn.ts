@@ -6,7 +6,7 @@ import { layoutNotes } from './layoutTradeEn.ts';
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
 export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNoteCode, string>> = {
   // In the way: the outline.
-  'no-pad': 'There is no pad yet. Draw one, or start from a rectangle.',
+  'no-pad': 'There is no pad or patch yet. Draw one, or start from a rectangle.',
   'broken-number':
     'A number in this shape can’t be read. Type its corners again, or take the shape away and draw it anew.',
   'too-few-corners':

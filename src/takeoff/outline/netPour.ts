@@ -54,15 +54,15 @@ export function netPour(job: Job): NetPourOutcome {
 function stopsOf(features: readonly Feature[]): Note[] {
   const notes: Note[] = [];
   const boxes = [];
-  let pads = 0;
+  let concrete = 0;
   for (const feature of features) {
-    if (feature.kind === 'pad') pads++;
+    if (feature.kind === 'pad' || feature.kind === 'patch') concrete++;
     if (!partOf(feature)) continue;
     const { fault, chain } = traceOf(feature);
     if (fault) notes.push(faultNote(feature, fault));
     else boxes.push(chain.box);
   }
-  if (pads === 0) notes.push(outlineNote('no-pad', 'stop'));
+  if (concrete === 0) notes.push(outlineNote('no-pad', 'stop'));
   if (notes.length > 0) return notes;
   const { minX, minY, maxX, maxY } = boxAround(boxes);
   const extent = Math.max(maxX - minX, maxY - minY);

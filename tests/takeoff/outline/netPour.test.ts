@@ -318,6 +318,26 @@ describe('patches', () => {
     );
   });
 
+  test('a broken corner alone, with no pad, is a pour', () => {
+    const slab = shape('existing-slab', 'patio', [
+      [0, 0],
+      [10, 0],
+      [10, 10],
+      [0, 10],
+    ]);
+    const missing = shape('patch', 'corner', [
+      [8, 8],
+      [10, 8],
+      [10, 10],
+      [8, 10],
+    ]);
+    const pour = poured(jobOf([slab, missing]));
+    expect(pour.area / SQUARE_FOOT).toBe(4);
+    expect(pour.lengthByKind.free).toBe(4 * FOOT);
+    expect(pour.lengthByKind['existing-slab']).toBe(4 * FOOT);
+    expect(pour.patchLength).toBe(pour.perimeter);
+  });
+
   test('is not poured through a building, steps or a block-out', () => {
     const features = [
       pad,
