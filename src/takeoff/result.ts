@@ -47,10 +47,12 @@ export interface StakedRun {
   /** Places for stakes: those that can be driven and those that can't. */
   readonly count: number;
   readonly blocked: number;
-  /** From one stake to the next; 0 when there is one alone. */
+  /** The widest from one to the next; 0 when there is one alone. */
   readonly gap: Grid;
-  /** From either end of the run to its first and last stake. */
+  /** From either end of the run to the first and last when evenly spaced. */
   readonly fromEnd: Grid;
+  /** Places when evenly spaced: `count` is another where something is in the way. */
+  readonly evenly: number;
 }
 
 export interface StakesResult {

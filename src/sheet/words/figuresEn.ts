@@ -65,9 +65,9 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   'form-depth': 'Dressed depth of the board, plus the gap left under it.',
   'form-length': 'Form runs added up, measured on the face that the concrete touches.',
   stakes:
-    'For each run: its length less the distance from both ends, divided by the spacing, rounded up, and one more. Less those that have no place to drive.',
+    'For each run: its length less the distance from both ends, divided by the spacing, rounded up, and one more. With those added (a) where something is in the way and even places can’t all be driven, so that no gap gets wider than the spacing; less those (b) that have no place to drive.',
   'stakes-blocked':
-    'Stakes that would be driven into a no-stake zone, into what stands there already, or into the pour itself.',
+    'Stakes missing where none can be driven: a no-stake zone, what stands there already or the pour itself takes up more of the edge than the spacing, or all of it near an end; or a wall leaves no room.',
   nails:
     'Nails for each stake that can be driven, and nails for each corner where two boards meet.',
   'nail-weight': 'Nails divided by the nails in a pound.',

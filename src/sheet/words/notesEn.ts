@@ -81,7 +81,7 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'call-before-digging':
     'Have buried lines marked before you drive a stake. In the US call 811, some days ahead; it is free. Dig by hand near the marks.',
   'stakes-blocked':
-    'No place to drive: {blocked}. They would stand in a no-stake zone, in what is there already, or where a wall leaves no room. Hold the form there with a brace, pins or weight, and check before you pour.',
+    'No place to drive: {blocked}. A no-stake zone or what is there already takes up more of the edge than the spacing, or all of it near an end, or a wall leaves no room. Hold the form there with a brace, pins or weight, and check before you pour.',
   'mesh-springs-back':
     'Mesh springs back when it is cut or unrolled. Weigh down both ends first, stand clear, and wear gloves and eye protection. Cap wire and bar ends that someone could fall on.',
   'form-deeper':
@@ -111,7 +111,7 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'forms-inside-face':
     'Lengths of form are of the inside face, the one that the concrete touches. Boards that run past a corner are longer.',
   'stakes-at-ends':
-    'Stakes no more than {spacing} apart, with one no more than {fromEnd} from each end of a run. A corner is held by two, one on either side of it. Stakes at splices are not counted yet.',
+    'Stakes no more than {spacing} apart, with one no more than {fromEnd} from each end of a run. A corner is held by two, one on either side of it. Where something is in the way of a straight run, stakes move to either side of it, and are added only where a gap would get too wide. Stakes at splices are not counted yet.',
   'stakes-on-curves': 'On curves stakes stand no more than {spacing} apart.',
   'mesh-laid-in-rows':
     'Sheets lie in rows along the longest side or across it, whichever takes fewer, {cover} in from every edge. Offcuts of {offcut} or more are used again; what is ripped off a sheet’s side is not.',

@@ -20,7 +20,7 @@ export function stakeFigures(
       working: () => ({
         ...places(),
         of: 'stakes',
-        formula: 'n = Σ (⌈(l − 2e) ÷ s⌉ + 1) − b',
+        formula: 'n = Σ (⌈(l − 2e) ÷ s⌉ + 1 + a) − b',
       }),
     },
     ...(stakes.blocked.length > 0 ? [blockedFigure(stakes)] : []),
@@ -109,7 +109,7 @@ function placesWorking(
     rounding: 'up-each',
     source: ['en5151-support-count', 'stake-spacing-article', 'common-practice', 'user'],
     steps: forms.runs.map((run, i): WorkingStep => {
-      const { count: places, fromEnd } = stakes.byRun[i]!;
+      const { count: places, fromEnd, evenly } = stakes.byRun[i]!;
       const spacing = spacingOn(run, practices.stakeSpacing);
       const label = run.mark;
       const value = count(places, 'stake');
@@ -128,11 +128,15 @@ function placesWorking(
           template: '{0} ≤ {1}: 1',
           values: [length(run.length), length(practices.stakeFromEnd)],
         };
+      const even = [length(run.length), length(fromEnd), length(spacing), text('1')];
+      if (places === evenly) {
+        return { label, value, template: '⌈({0} − 2 × {1}) ÷ {2}⌉ + {3}', values: even };
+      }
       return {
         label,
         value,
-        template: '⌈({0} − 2 × {1}) ÷ {2}⌉ + {3}',
-        values: [length(run.length), length(fromEnd), length(spacing), text('1')],
+        template: `⌈({0} − 2 × {1}) ÷ {2}⌉ + {3} ${places > evenly ? '+' : '−'} {4}`,
+        values: [...even, number(Math.abs(places - evenly))],
       };
     }),
   };

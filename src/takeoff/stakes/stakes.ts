@@ -10,6 +10,8 @@ import { type Figured, tradeNote, withheld } from '../notes.ts';
 import { count, length } from '../quantity.ts';
 import type { FormRun, FormsResult, Stake, StakedRun, StakesResult } from '../result.ts';
 import { inPour, obstacleAt, obstacles } from './blocked.ts';
+import { clearStretches, type Ground, groundOf } from './clearOf.ts';
+import { leastStakes, type Staking, type Stretch, type Support } from './leastStakes.ts';
 import {
   CURVE_SPACING,
   HALF_STAKE,
@@ -21,9 +23,10 @@ import {
 
 /**
  * Stakes outside the forms, by spacing, each run with its own at both ends (so a corner is held by one on either side of
- * it), and the nails for them. Places are the middles of the stakes, on the grid. Those that would be driven into a
- * no-stake zone, into what stands there already or into the pour are kept apart: they are no stakes until somebody finds
- * where they can go. A form along a wall that can't be poured against has no room outside it, so none of its can be driven.
+ * it), and the nails for them. Places are the middles of the stakes, on the grid. Evenly spaced where nothing is in
+ * the way; where something is, the fewest that can be driven clear of no-stake zones, of what stands there already and of
+ * the pour. Where no stake can go those that the form would need are kept apart: it must be held there by something else.
+ * A form along a wall that can't be poured against has no room outside it, so none of its can be driven.
  * @param polygons The pour as polygons, arcs flattened.
  */
 export function stakes(
@@ -49,32 +52,35 @@ export function stakes(
     );
   }
   const off = DRESSED[practices.formBoard].thickness + HALF_STAKE;
-  const inTheWay = obstacles(job);
+  const ground = groundOf(obstacles(job), polygons);
   const driven: Stake[] = [];
   const blocked: Stake[] = [];
   const blocking = new Set<string>();
   const byRun: StakedRun[] = [];
   for (const { run, places } of placed) {
     const before = blocked.length;
-    for (let i = 0; i < places.count; i++) {
-      const along = places.fromEnd + i * places.gap;
-      const { x, y, outward } = placeAlong(run.edges, along);
-      const at = {
-        x: toGrid(x + off * Math.cos(outward)),
-        y: toGrid(y + off * Math.sin(outward)),
-      };
-      const stake = { at, outward, run: run.mark, along: toGrid(along) };
-      const obstacle = obstacleAt(at, inTheWay);
-      if (obstacle) blocking.add(obstacle.feature);
-      const free = !obstacle && run.kind === 'free' && !inPour(at, polygons);
-      (free ? driven : blocked).push(stake);
+    const supports = supportsOf(run, places, off, ground, {
+      length: run.length,
+      spacing: spacingOn(run, stakeSpacing),
+      fromEnd: stakeFromEnd,
+      closeness,
+    });
+    for (const support of supports) {
+      const at = outside(run, support.along, off);
+      const stake = { ...at, run: run.mark, along: toGrid(support.along) };
+      if (support.blocked) {
+        const obstacle = obstacleAt(at.at, ground.obstacles);
+        if (obstacle) blocking.add(obstacle.feature);
+      }
+      (support.blocked ? blocked : driven).push(stake);
     }
     byRun.push({
       run: run.mark,
-      count: places.count,
+      count: supports.length,
       blocked: blocked.length - before,
-      gap: toGrid(places.gap),
+      gap: widestGap(supports),
       fromEnd: toGrid(places.fromEnd),
+      evenly: places.count,
     });
   }
   const nails = nailsPerStake * driven.length + nailsPerCorner * forms.corners;
@@ -88,6 +94,54 @@ export function stakes(
     },
     notes: stakeNotes(forms, driven, blocked, [...blocking], stakeSpacing, stakeFromEnd),
   };
+}
+
+/**
+ * The supports of a run: evenly spaced where they can all be driven so, and where no others are looked for (on curves,
+ * and along a wall, where there is no room for any); otherwise the fewest, on clear ground.
+ */
+function supportsOf(
+  run: FormRun,
+  places: Places,
+  off: Grid,
+  ground: Ground,
+  staking: Staking,
+): readonly Support[] {
+  const even = Array.from({ length: places.count }, (_, i) => places.fromEnd + i * places.gap);
+  if (run.kind !== 'free') return even.map((along) => ({ along, blocked: true }));
+  if (run.curved) {
+    return even.map((along) => {
+      const { at } = outside(run, along, off);
+      const blocked = !!obstacleAt(at, ground.obstacles) || inPour(at, ground.polygons);
+      return { along, blocked };
+    });
+  }
+  const clear = clearStretches(run, off, ground);
+  return even.every((along) => isOn(clear, toGrid(along)))
+    ? even.map((along) => ({ along, blocked: false }))
+    : leastStakes(staking, clear);
+}
+
+function isOn(clear: readonly Stretch[], along: Grid): boolean {
+  return clear.some(({ from, to }) => from <= along && along <= to);
+}
+
+/** The middle of a stake, on the grid, and the way out. */
+function outside(run: FormRun, along: number, off: Grid): Pick<Stake, 'at' | 'outward'> {
+  const { x, y, outward } = placeAlong(run.edges, along);
+  return {
+    at: { x: toGrid(x + off * Math.cos(outward)), y: toGrid(y + off * Math.sin(outward)) },
+    outward,
+  };
+}
+
+/** The widest gap between two that follow each other; 0 when there is one alone. */
+function widestGap(supports: readonly Support[]): Grid {
+  let widest = 0;
+  for (let i = 1; i < supports.length; i++) {
+    widest = Math.max(widest, supports[i]!.along - supports[i - 1]!.along);
+  }
+  return toGrid(widest);
 }
 
 function placesOf(run: FormRun, spacing: Grid, fromEnd: Grid, closeness: Grid): Places {

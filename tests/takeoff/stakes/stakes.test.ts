@@ -77,15 +77,34 @@ describe('stakes', () => {
     expect(staked(rounded, { stakeSpacing: FOOT }).stakes!.byRun[3]!.count).toBe(15);
   });
 
-  test('in a no-stake zone are counted apart, and the zone is named', () => {
-    const zone = shape('no-stake-zone', 'pipe', [
-      [5, -3],
-      [7, -3],
-      [7, 13],
-      [5, 13],
+  const strip = (from: number, to: number) =>
+    shape('no-stake-zone', 'pipe', [
+      [from, -3],
+      [to, -3],
+      [to, 13],
+      [from, 13],
     ]);
-    const { stakes, notes } = staked(jobOf([square, zone]));
-    // The middle stakes of both 12 ft runs, at 6 ft.
+
+  test('move out of a no-stake zone, and as many are added as it takes', () => {
+    // Even places are at 1, 3 1/2, 6, 8 1/2 and 11 ft. With 5 to 7 ft taken no five do: the third would stand there.
+    const { stakes, notes } = staked(jobOf([square, strip(5, 7)]));
+    expect(stakes!.blocked).toEqual([]);
+    expect(stakes!.byRun.map(({ count, evenly }) => [count, evenly])).toEqual([
+      [6, 5],
+      [4, 4],
+      [6, 5],
+      [4, 4],
+    ]);
+    const along = stakes!.stakes.filter(({ run }) => run === 'R1').map((stake) => stake.along);
+    expect(along.some((place) => place > 4.9375 * FOOT && place < 7.0625 * FOOT)).toBe(false);
+    expect(along).toContain(4.9375 * FOOT);
+    expect(stakes!.byRun[0]!.gap).toBeLessThanOrEqual(3 * FOOT);
+    expect(notes.map(({ code }) => code)).not.toContain('stakes-blocked');
+  });
+
+  test('are missing where a no-stake zone is longer than the spacing, and it is named', () => {
+    const { stakes, notes } = staked(jobOf([square, strip(4, 8)]));
+    // 4 ft 1 1/2 in without one: one is missing, in the middle of it.
     expect(stakes!.blocked.map(({ run, along }) => [run, along / FOOT])).toEqual([
       ['R1', 6],
       ['R3', 6],
@@ -96,7 +115,7 @@ describe('stakes', () => {
     expect(caution.at).toHaveLength(2);
   });
 
-  test('are blocked by a zone that only their side would stand in', () => {
+  test('are moved by a zone that only their side would stand in', () => {
     // The front edge (y = 0) has stakes at 1, 3 1/2, 6, 8 1/2 and 11 ft. A stake is 1 1/2 in wide: this zone starts
     // so many inches right of the middle of the one at 6 ft.
     const zoneFrom = (inches: number) =>
@@ -106,8 +125,14 @@ describe('stakes', () => {
         [7, 1],
         [6 + inches / 12, 1],
       ]);
-    expect(staked(jobOf([square, zoneFrom(0.5)])).stakes!.blocked).toHaveLength(1);
-    expect(staked(jobOf([square, zoneFrom(1)])).stakes!.blocked).toHaveLength(0);
+    const third = (inches: number) => {
+      const { stakes, blocked } = staked(jobOf([square, zoneFrom(inches)])).stakes!;
+      expect(blocked).toHaveLength(0);
+      return stakes[2]!.along;
+    };
+    // So that its side touches the zone: 3/4 in from its middle.
+    expect(third(0.5)).toBe(6 * FOOT - 0.25 * INCH);
+    expect(third(1)).toBe(6 * FOOT);
   });
 
   test('that would stand in a slab, a building, steps or a block-out are blocked too', () => {
