@@ -1,4 +1,4 @@
-import { boxesMeet, boxOfEdge } from '../../geometry/box.ts';
+import { type Box, boxesMeet, boxOf, boxOfEdge } from '../../geometry/box.ts';
 import { type EdgeIndex, edgesNear, indexEdges } from '../../geometry/edgeIndex.ts';
 import type { Point, Polygon, Ring } from '../../geometry/point.ts';
 import type { Grid } from '../../units/grid.ts';
@@ -12,13 +12,21 @@ import { HALF_STAKE } from './rules.ts';
 export interface Ground {
   readonly obstacles: readonly Obstacle[];
   readonly polygons: readonly Polygon[];
-  readonly rings: readonly { readonly ring: Ring; readonly index: EdgeIndex }[];
+  /** Every ring of the pour; one with many edges has them sorted. */
+  readonly rings: readonly { readonly ring: Ring; readonly box: Box; readonly index?: EdgeIndex }[];
 }
+
+/** Fewer edges than this are walked quicker than sorted. */
+const MANY = 200;
 
 export function groundOf(obstacles: readonly Obstacle[], polygons: readonly Polygon[]): Ground {
   const rings = polygons
     .flatMap(({ outer, holes }) => [outer, ...holes])
-    .map((ring) => ({ ring, index: indexEdges(ring, true) }));
+    .map((ring) =>
+      ring.length > MANY
+        ? { ring, box: boxOf(ring), index: indexEdges(ring, true) }
+        : { ring, box: boxOf(ring) },
+    );
   return { obstacles, polygons, rings };
 }
 
@@ -79,11 +87,18 @@ function clearSpans(line: StakeLine, { obstacles, polygons, rings }: Ground): re
     const span = blockedBy(line, a, b);
     if (span) blocked.push(span);
   };
-  for (const { ring } of near) {
-    for (let i = 0; i < ring.length; i++) block(ring[i]!, ring[(i + 1) % ring.length]!);
-  }
-  for (const { ring, index } of rings) {
-    edgesNear(index, box, HALF_STAKE, (i) => block(ring[i]!, ring[(i + 1) % ring.length]!));
+  const blockAll = (ring: Ring) => {
+    let a = ring[ring.length - 1]!;
+    for (const b of ring) {
+      block(a, b);
+      a = b;
+    }
+  };
+  for (const { ring } of near) blockAll(ring);
+  for (const { ring, box: around, index } of rings) {
+    if (!boxesMeet(box, around, HALF_STAKE)) continue;
+    if (!index) blockAll(ring);
+    else edgesNear(index, box, HALF_STAKE, (i) => block(ring[i]!, ring[(i + 1) % ring.length]!));
   }
   blocked.sort((a, b) => a[0] - b[0]);
   const clear: Span[] = [];
@@ -102,15 +117,18 @@ function clearSpans(line: StakeLine, { obstacles, polygons, rings }: Ground): re
   return clear;
 }
 
-/** The stretch of a line that is nearer than half a stake to the edge a–b: one stretch, as that is a rounded bar. */
-function blockedBy({ origin, dx, dy }: StakeLine, a: Point, b: Point): Span | undefined {
-  // Along the line and to its left.
-  const [ax, ay] = [(a.x - origin.x) * dx + (a.y - origin.y) * dy, leftOf(a)];
-  const [bx, by] = [(b.x - origin.x) * dx + (b.y - origin.y) * dy, leftOf(b)];
-  function leftOf(p: Point): number {
-    return (p.y - origin.y) * dx - (p.x - origin.x) * dy;
-  }
-  if (Math.min(ay, by) >= HALF_STAKE || Math.max(ay, by) <= -HALF_STAKE) return undefined;
+/**
+ * The stretch of a line that is nearer than half a stake to the edge a–b: one stretch, as that is a rounded bar. Reckoned
+ * along the line (x) and to its left (y).
+ */
+function blockedBy({ origin, dx, dy, length }: StakeLine, a: Point, b: Point): Span | undefined {
+  const ay = (a.y - origin.y) * dx - (a.x - origin.x) * dy;
+  const by = (b.y - origin.y) * dx - (b.x - origin.x) * dy;
+  if (ay >= HALF_STAKE && by >= HALF_STAKE) return undefined;
+  if (ay <= -HALF_STAKE && by <= -HALF_STAKE) return undefined;
+  const ax = (a.x - origin.x) * dx + (a.y - origin.y) * dy;
+  const bx = (b.x - origin.x) * dx + (b.y - origin.y) * dy;
+  if (Math.max(ax, bx) <= -HALF_STAKE || Math.min(ax, bx) >= length + HALF_STAKE) return undefined;
   let lo = Number.POSITIVE_INFINITY;
   let hi = Number.NEGATIVE_INFINITY;
   const widen = (from: number, to: number) => {

@@ -36,7 +36,11 @@ const isClear = (clear: readonly Stretch[], place: number) =>
 /** Where supports may stand at all, and how near an end the first and last must be: the rule, worked by itself. */
 function limits({ length, fromEnd, closeness }: Staking) {
   const zone = Math.min(fromEnd, Math.max(0, Math.floor(length / 2 - HALF_STAKE)));
-  return { edge: Math.min(HALF_STAKE, zone), first: zone, last: Math.max(length - zone - closeness, zone + 1) };
+  return {
+    edge: Math.min(HALF_STAKE, zone),
+    first: zone,
+    last: Math.max(length - zone - closeness, zone + 1),
+  };
 }
 
 /** The least by trying every place after every other: blocked ones first, then all of them. */
