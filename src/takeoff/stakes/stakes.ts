@@ -66,10 +66,10 @@ export function stakes(
       closeness,
     });
     for (const support of supports) {
-      const at = outside(run, support.along, off);
-      const stake = { ...at, run: run.mark, along: toGrid(support.along) };
+      const { at, outward } = outside(run, support.along, off);
+      const stake = { at, outward, run: run.mark, along: toGrid(support.along) };
       if (support.blocked) {
-        const obstacle = obstacleAt(at.at, ground.obstacles);
+        const obstacle = obstacleAt(at, ground.obstacles);
         if (obstacle) blocking.add(obstacle.feature);
       }
       (support.blocked ? blocked : driven).push(stake);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Job, Practices } from '../../../src/job/job.ts';
+import { stakeFigures } from '../../../src/takeoff/stakes/figures.ts';
 import { stakePlaces, stakePlacesRound } from '../../../src/takeoff/stakes/rules.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { FOOT, INCH, POUND_KG } from '../../../src/units/grid.ts';
@@ -100,6 +101,18 @@ describe('stakes', () => {
     expect(along).toContain(4.9375 * FOOT);
     expect(stakes!.byRun[0]!.gap).toBeLessThanOrEqual(3 * FOOT);
     expect(notes.map(({ code }) => code)).not.toContain('stakes-blocked');
+  });
+
+  test('added for what is in the way show in the working', () => {
+    const job = jobOf([square, strip(5, 7)]);
+    const { forms, stakes } = staked(job);
+    const working = stakeFigures(job.practices, forms!, stakes!)[0]!.working();
+    const [front, side] = working.steps!;
+    // ⌈(12 − 2) ÷ 3⌉ + 1 + 1 = 6, where the side has no more than ⌈(10 − 2) ÷ 3⌉ + 1 = 4.
+    expect(front!.template).toBe('⌈({0} − 2 × {1}) ÷ {2}⌉ + {3} + {4}');
+    expect(front!.values!.at(-1)).toMatchObject({ number: 1 });
+    expect(front!.value).toMatchObject({ count: 6 });
+    expect(side!.template).toBe('⌈({0} − 2 × {1}) ÷ {2}⌉ + {3}');
   });
 
   test('are missing where a no-stake zone is longer than the spacing, and it is named', () => {
