@@ -57,6 +57,22 @@ export function figure(page: Page, key: keyof typeof sheet.figures): Locator {
     .last();
 }
 
+/** A figure's text once it rests: the page shows a drag frame by frame, so the last frame may still be on its way. */
+export async function restingText(shown: Locator): Promise<string> {
+  let seen = await shown.textContent();
+  await expect
+    .poll(
+      async () => {
+        const before = seen;
+        seen = await shown.textContent();
+        return seen === before;
+      },
+      { intervals: [250] },
+    )
+    .toBe(true);
+  return seen ?? '';
+}
+
 export async function go(page: Page, place: keyof typeof app.places): Promise<void> {
   await page
     .getByRole('navigation', { name: app.day })
