@@ -16,6 +16,8 @@ export default defineConfig({
   workers: 2,
   timeout: 60_000,
   forbidOnly: true,
+  // On a shared machine a browser may stall: one more try, and the list names what needed it as flaky.
+  retries: process.env['CI'] ? 1 : 0,
   reporter: 'list',
   use: {
     baseURL: address,
