@@ -9,6 +9,8 @@ export interface Block {
   readonly height: number;
   /** Never the last thing on a page: a heading goes along with what it heads. */
   readonly leads: boolean;
+  /** The head of the table it is a row of: written again where the table goes on in another column or page. */
+  readonly under?: Block;
   readonly draw: (x: number, y: number) => readonly Mark[];
 }
 
@@ -136,7 +138,8 @@ export function tableBlocks(
       ],
     };
   };
-  return [row(heads, 'label', true), ...rows.map((cells) => row(cells, 'small', false))];
+  const head = row(heads, 'label', true);
+  return [head, ...rows.map((cells) => ({ ...row(cells, 'small', false), under: head }))];
 }
 
 /** Widths within a whole: what each column can't do without, and of the rest as much as it would like. */
@@ -178,7 +181,8 @@ export function flow(
       }
       continue;
     }
-    for (const block of group) {
+    const { under } = group[0]!;
+    for (const block of used === 0 && under ? [under, ...group] : group) {
       pages.at(-1)!.push(...block.draw(box.x, box.y + used));
       used += block.height;
     }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { tableBlocks } from '../../../src/sheet/pages/blocks.ts';
+import { flow, tableBlocks } from '../../../src/sheet/pages/blocks.ts';
 
 const HEADS = ['Mark', 'Along', 'Shape', 'Length', 'Stakes', 'Apart'];
 const ROW = ['R7', 'Wall, formed', 'straight', '16\'-11\u00a011/16"', '12', '1\'-11\u00a011/16"'];
@@ -26,4 +26,17 @@ describe('a table of form runs in a column of the page', () => {
     expect(crowded).toBeLessThan(2.5);
     expect(crowded).toBeGreaterThanOrEqual(1.8);
   });
+});
+
+test('a table that goes on in another column has its head again', () => {
+  const rows = Array.from({ length: 30 }, (_, i) => [`R${i + 1}`, '8']);
+  const columns = [
+    { x: 0, y: 0, width: 80, height: 61 },
+    { x: 90, y: 0, width: 80, height: 61 },
+  ];
+  const pages = flow(tableBlocks(['Mark', 'Stakes'], rows, 80), columns);
+  const said = pages.flat().flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+  // A row is 5 mm deep, so a column holds a head and eleven rows: 11 + 11 + 8.
+  expect(said.filter((one) => one === 'Mark')).toHaveLength(3);
+  expect(said.filter((one) => /^R\d+$/.test(one))).toHaveLength(30);
 });
