@@ -11,6 +11,7 @@ const MATERIALS: Readonly<Record<Exclude<Feature['kind'], 'pad'>, Material>> = {
   'block-out': 'block-out',
   patch: 'patch',
   'no-stake-zone': 'no-stake',
+  'utility-line': 'no-stake',
 };
 
 const STYLES: Readonly<Record<Feature['kind'], LineStyle>> = {
@@ -21,6 +22,7 @@ const STYLES: Readonly<Record<Feature['kind'], LineStyle>> = {
   'block-out': 'outline-block-out',
   patch: 'outline-patch',
   'no-stake-zone': 'hidden',
+  'utility-line': 'hidden',
 };
 
 /** What a feature is made of, as far as its outline encloses something. */

@@ -7,10 +7,42 @@ import {
   SQUARE_FOOT,
   SQUARE_METRE,
 } from '../units/grid.ts';
-import type { Practices } from './job.ts';
+import type { Lumber, Practices } from './job.ts';
 
 /** One pound per hundred square feet in kg per square metre. */
 const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT);
+
+/** One pound to the square inch in pascals. */
+const PSI = (POUND_KG * 9.80665) / 0.0254 ** 2;
+const CUBIC_FOOT_CUBIC_METRES = 0.3048 ** 3;
+
+/**
+ * At most 3 ft for 2x4 and 2x6 forms (a published trade article), closer for deeper ones; others say 2 ft, 32 in, 3 to
+ * 4 ft. Boards 3/4 in thick are staked closer: common practice.
+ */
+export function defaultSpacings(): Practices['stakeSpacings'] {
+  return {
+    '1x4': 2 * FOOT,
+    '1x6': 2 * FOOT,
+    '2x4': 3 * FOOT,
+    '2x6': 3 * FOOT,
+    '2x8': 2.5 * FOOT,
+    '2x10': 2 * FOOT,
+    '2x12': 2 * FOOT,
+  };
+}
+
+/** Lengths that yards commonly sell, without prices: those are the user's to ask for. Common practice. */
+export function defaultLumber(): Lumber {
+  const sizes = ['1x4', '1x6', '2x4', '2x6', '2x8', '2x10', '2x12'] as const;
+  const feet = [8, 10, 12, 16];
+  return {
+    truck: [],
+    yard: sizes.flatMap((size) =>
+      feet.map((length) => ({ id: `y${size}-${length}`, size, length: length * FOOT })),
+    ),
+  };
+}
 
 /**
  * What a new job starts with. Each is a setting of the user's own; what practitioners do differently, and the published
@@ -18,6 +50,7 @@ const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT
  */
 export function defaultPractices(): Practices {
   return {
+    currency: '$',
     // Four inches for walks, patios and landings: common practice.
     thickness: 4 * INCH,
     // A 2x4 on edge is 3 1/2 in deep; lifted 1/2 in off the ground it forms 4 in: common practice.
@@ -26,15 +59,52 @@ export function defaultPractices(): Practices {
     // Two readings of one line, each rounded to 1/16 in, differ by about that much: our own default.
     closeEnough: SIXTEENTH,
 
-    // At most 3 ft for 2x4 and 2x6 forms (a published trade article); others say 2 ft, 32 in, 3 to 4 ft.
-    stakeSpacing: 3 * FOOT,
+    stakeSpacings: defaultSpacings(),
     // A stake within 6 to 12 in of each end: common practice.
     stakeFromEnd: 12 * INCH,
-    // Two duplex nails through each stake into the form, two where boards meet at a corner: common practice.
-    nailsPerStake: 2,
-    nailsPerCorner: 2,
-    // 8d common nails run 100 to the pound in published tables; duplex are heavier. Count your own box.
-    nailsPerPound: 90,
+    // 18 in on curves where straight runs have 36, and boards no flatter than 1/2 in off the arc: common practice.
+    curve: { spacing: 18 * INCH, flat: INCH / 2 },
+    bending: {
+      // 1/16 in and 1/360 of the spacing: limits of the formwork texts, from memory.
+      deflection: SIXTEENTH,
+      deflectionShare: 1 / 360,
+      // Ordinary softwood laid flat: 1,200,000 psi and 900 psi, common practice, no source.
+      elasticity: 1_200_000 * PSI,
+      stress: 900 * PSI,
+      // 150 lb/ft³, published.
+      freshWeight: 150 * (POUND_KG / CUBIC_FOOT_CUBIC_METRES),
+    },
+    // Kickers where the form stands more than 6 in above ground (a published trade article).
+    kickersAbove: 6 * INCH,
+    // Common practice: the call centres' tolerance zone runs 18 to 30 in by state. Ask yours.
+    utilityTolerance: 24 * INCH,
+
+    boards: {
+      // A circular saw: common practice.
+      kerf: INCH / 8,
+      // Shorter offcuts aren't worth keeping: from memory.
+      shortest: 16 * INCH,
+      splices: true,
+      // A scab of 2 ft at least: common practice.
+      cleatLength: 2 * FOOT,
+      runLong: 2 * FOOT,
+      lapOn: FOOT,
+      useTwisted: false,
+    },
+
+    fastening: {
+      // Two duplex nails through each stake into the form, two where boards meet at a corner: common practice.
+      by: 'duplex-nails',
+      perStake: 2,
+      perCorner: 2,
+      // Four on either side of the splice: common practice.
+      perCleat: 8,
+      // 8d common nails run 100 to the pound in published tables; duplex are heavier. Count your own box.
+      nailsPerPound: 90,
+      // Boxes of 1 lb and 5 lb: common practice.
+      nailBox: POUND_KG,
+      screwsPerBox: 100,
+    },
 
     mesh: {
       // Flat sheets 5 x 10 ft: common practice.

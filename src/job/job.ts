@@ -1,5 +1,6 @@
 import type { Point } from '../geometry/point.ts';
 import type { Grid } from '../units/grid.ts';
+import type { Money } from '../units/money.ts';
 
 /** A corner that was snapped onto another feature's edge, and stays on it when that edge moves. */
 export interface Attachment {
@@ -88,7 +89,26 @@ export interface NoStakeZone extends FeatureBase {
   readonly shape: Shape;
 }
 
-export type Feature = Pad | ExistingSlab | BuildingLine | Steps | BlockOut | Patch | NoStakeZone;
+/** What a buried line carries: the kinds that the published utility-marking colours tell apart. */
+export type Service = 'electric' | 'gas' | 'communication' | 'water' | 'reclaimed-water' | 'sewer';
+
+/** A buried line as it was marked on the ground. Nothing is driven within the tolerance on either side of it. */
+export interface UtilityLine extends FeatureBase {
+  readonly kind: 'utility-line';
+  /** Open: a line, its bends at its corners. */
+  readonly shape: Outline;
+  readonly service: Service;
+}
+
+export type Feature =
+  | Pad
+  | ExistingSlab
+  | BuildingLine
+  | Steps
+  | BlockOut
+  | Patch
+  | NoStakeZone
+  | UtilityLine;
 export type FeatureKind = Feature['kind'];
 
 /** How lengths are shown and how a bare number is read. Never changes the geometry. */
@@ -96,6 +116,42 @@ export type UnitStyle = 'feet-inches' | 'decimal-feet' | 'metric';
 
 /** Dressed lumber used on edge as a form board (sizes in takeoff/forms/rules.ts). */
 export type BoardSize = '1x4' | '1x6' | '2x4' | '2x6' | '2x8' | '2x10' | '2x12';
+
+/** Boards on the truck, all alike. */
+export interface TruckBoards {
+  /** Unique in the job. */
+  readonly id: string;
+  readonly size: BoardSize;
+  readonly length: Grid;
+  readonly count: number;
+  /** The top edge is what the screed rides on: a twisted board makes a wavy slab. */
+  readonly twisted: boolean;
+}
+
+/** A length of board that the yard sells, as many as one likes. */
+export interface YardBoard {
+  /** Unique in the job. */
+  readonly id: string;
+  readonly size: BoardSize;
+  readonly length: Grid;
+  /** Of one board, when it is known. */
+  readonly price?: Money;
+}
+
+/** What boards there are to cut the forms from. */
+export interface Lumber {
+  readonly truck: readonly TruckBoards[];
+  readonly yard: readonly YardBoard[];
+}
+
+/** A stake that was set by hand: it stands where it was put, or is left out where it would have stood. */
+export interface HandStake {
+  /** Unique in the job. */
+  readonly id: string;
+  /** Where it meets the inside face of the form, as it was put; it goes to the nearest place on a form run. */
+  readonly at: Point;
+  readonly is: 'pinned' | 'removed';
+}
 
 /** A bagged mix, as printed on the user's own bag. */
 export interface BagMix {
@@ -109,6 +165,9 @@ export interface BagMix {
 
 /** The user's own rules and defaults. Sources and ranges of each stand in the takeoff's rules files. */
 export interface Practices {
+  /** Sign that prices are written with. */
+  readonly currency: string;
+
   /** Depth of concrete that the volume is figured with. */
   readonly thickness: Grid;
   readonly formBoard: BoardSize;
@@ -117,13 +176,57 @@ export interface Practices {
   /** Two edges nearer than this are taken as the same line (tape readings of one edge differ). */
   readonly closeEnough: Grid;
 
-  readonly stakeSpacing: Grid;
+  /** The widest gap between stakes on a straight run, by the form board's size. */
+  readonly stakeSpacings: Readonly<Record<BoardSize, Grid>>;
   /** First and last stake of a run no farther than this from its ends. */
   readonly stakeFromEnd: Grid;
-  readonly nailsPerStake: number;
-  readonly nailsPerCorner: number;
-  /** Duplex nails in a pound, from the box. */
-  readonly nailsPerPound: number;
+  /** Curved forms: never wider than `spacing`, and no wider than lets the board stand off the arc by `flat`. */
+  readonly curve: { readonly spacing: Grid; readonly flat: Grid };
+  /** How far the form board may bend between stakes under wet concrete, and what it is reckoned with. */
+  readonly bending: {
+    /** The most that the board may bow out, and the most as a share of the spacing (1/360). The lesser counts. */
+    readonly deflection: Grid;
+    readonly deflectionShare: number;
+    /** Modulus of elasticity of the board, Pa. */
+    readonly elasticity: number;
+    /** Bending stress that it may bear, Pa. */
+    readonly stress: number;
+    /** Wet concrete, kg/m³. */
+    readonly freshWeight: number;
+  };
+  /** A form whose top stands higher over the ground than this is braced by kickers as well. */
+  readonly kickersAbove: Grid;
+  /** Nothing is driven nearer than this to a marked utility line, on either side. */
+  readonly utilityTolerance: Grid;
+
+  readonly boards: {
+    /** What the saw takes. */
+    readonly kerf: Grid;
+    /** No piece shorter than this is cut, nor kept. */
+    readonly shortest: Grid;
+    /** Whether a run may be made of several boards, joined by a cleat. */
+    readonly splices: boolean;
+    readonly cleatLength: Grid;
+    /** How far a board may run past its corner, where the ground is clear. */
+    readonly runLong: Grid;
+    /** How far a form board is lapped onto the side of what stands there already, where there is room. */
+    readonly lapOn: Grid;
+    /** Whether twisted boards of the truck may be used. */
+    readonly useTwisted: boolean;
+  };
+
+  readonly fastening: {
+    readonly by: 'duplex-nails' | 'screws';
+    /** Nails or screws. */
+    readonly perStake: number;
+    readonly perCorner: number;
+    readonly perCleat: number;
+    /** Duplex nails in a pound, from the box. */
+    readonly nailsPerPound: number;
+    /** Nails are sold by boxes of this weight, kg. */
+    readonly nailBox: number;
+    readonly screwsPerBox: number;
+  };
 
   readonly mesh: {
     readonly sheetLength: Grid;
@@ -177,6 +280,8 @@ export interface Job {
   /** In drawing order, lowest first. */
   readonly features: readonly Feature[];
   readonly practices: Practices;
+  readonly lumber: Lumber;
+  readonly handStakes: readonly HandStake[];
   /** Next number for a feature or corner id (`f7`, `c12`); only grows. */
   readonly nextId: number;
 }

@@ -1,3 +1,5 @@
+import { defaultLumber, defaultPractices, defaultSpacings } from './defaults.ts';
+
 /** A job as it stands in a file of some version: JSON, not checked yet. */
 export type FileJob = unknown;
 
@@ -7,8 +9,8 @@ export interface Migration {
   readonly change: (job: FileJob) => FileJob;
 }
 
-/** One step a version, from 2 on. Version 1 is the first, so there is none yet. */
-export const MIGRATIONS: readonly Migration[] = [];
+/** One step a version, from 2 on. */
+export const MIGRATIONS: readonly Migration[] = [{ to: 2, change: toVersion2 }];
 
 /**
  * A job brought forward from a version to the newest that the steps lead to.
@@ -25,4 +27,43 @@ export function migrated(
     }
   });
   return steps.slice(version - 1).reduce((before, { change }) => change(before), job);
+}
+
+/**
+ * Version 2 knows boards, utility lines, stakes set by hand, and what a form board bears. What the old file said stays as
+ * it was: its one spacing is that of the board it was set for. What it didn't know starts as in a new job.
+ */
+function toVersion2(job: FileJob): FileJob {
+  if (!isObject(job)) return job;
+  const { practices, ...rest } = job;
+  const added = { lumber: defaultLumber(), handStakes: [] };
+  if (!isObject(practices)) return { ...rest, practices, ...added };
+  const { stakeSpacing, nailsPerStake, nailsPerCorner, nailsPerPound, ...kept } = practices;
+  const { currency, curve, bending, kickersAbove, utilityTolerance, boards, fastening } =
+    defaultPractices();
+  const own = typeof kept['formBoard'] === 'string' ? { [kept['formBoard']]: stakeSpacing } : {};
+  return {
+    ...rest,
+    ...added,
+    practices: {
+      ...kept,
+      currency,
+      stakeSpacings: { ...defaultSpacings(), ...own },
+      curve,
+      bending,
+      kickersAbove,
+      utilityTolerance,
+      boards,
+      fastening: {
+        ...fastening,
+        perStake: nailsPerStake,
+        perCorner: nailsPerCorner,
+        nailsPerPound,
+      },
+    },
+  };
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

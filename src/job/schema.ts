@@ -1,11 +1,12 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { EXTENT_LIMIT, FOOT, INCH, METRE } from '../units/grid.ts';
+import { MOST_MONEY } from '../units/money.ts';
 import { TEXT_MOST } from './textLimits.ts';
 
 /** The name by which a job file is known, and the version that this program writes. */
 export const FORMAT = 'notchpad-job';
-export const VERSION = 1;
+export const VERSION = 2;
 
 const ID = /^[A-Za-z0-9_-]{1,40}$/;
 
@@ -47,6 +48,15 @@ const shape = v.variant('form', [outline, round]);
 const name = text(TEXT_MOST.name);
 const base = { id, name };
 
+const service = v.picklist([
+  'electric',
+  'gas',
+  'communication',
+  'water',
+  'reclaimed-water',
+  'sewer',
+]);
+
 export const featureSchema = v.variant('kind', [
   v.strictObject({ ...base, kind: v.literal('pad'), shape: outline }),
   v.strictObject({ ...base, kind: v.literal('existing-slab'), shape: outline }),
@@ -60,7 +70,13 @@ export const featureSchema = v.variant('kind', [
   v.strictObject({ ...base, kind: v.literal('block-out'), shape }),
   v.strictObject({ ...base, kind: v.literal('patch'), shape: outline }),
   v.strictObject({ ...base, kind: v.literal('no-stake-zone'), shape }),
+  v.strictObject({ ...base, kind: v.literal('utility-line'), shape: outline, service }),
 ]);
+
+const boardSize = v.picklist(['1x4', '1x6', '2x4', '2x6', '2x8', '2x10', '2x12']);
+/** A board: a foot at least, and no longer than a long truck carries. */
+const boardLength = whole(FOOT, 20 * METRE);
+const spacing = whole(INCH, 10 * METRE);
 
 const bagMix = v.strictObject({
   id,
@@ -70,15 +86,49 @@ const bagMix = v.strictObject({
 });
 
 export const practicesSchema = v.strictObject({
+  currency: text(4),
   thickness: whole(1, METRE),
-  formBoard: v.picklist(['1x4', '1x6', '2x4', '2x6', '2x8', '2x10', '2x12']),
+  formBoard: boardSize,
   gapUnderForm: whole(0, METRE),
   closeEnough: whole(0, 4 * INCH),
-  stakeSpacing: whole(INCH, 10 * METRE),
+  stakeSpacings: v.strictObject({
+    '1x4': spacing,
+    '1x6': spacing,
+    '2x4': spacing,
+    '2x6': spacing,
+    '2x8': spacing,
+    '2x10': spacing,
+    '2x12': spacing,
+  }),
   stakeFromEnd: whole(0, 10 * METRE),
-  nailsPerStake: whole(0, 1_000),
-  nailsPerCorner: whole(0, 1_000),
-  nailsPerPound: whole(1, 10_000),
+  curve: v.strictObject({ spacing, flat: whole(1, METRE) }),
+  bending: v.strictObject({
+    deflection: whole(1, METRE),
+    deflectionShare: positive(1),
+    elasticity: positive(1e12),
+    stress: positive(1e12),
+    freshWeight: positive(10_000),
+  }),
+  kickersAbove: whole(0, METRE),
+  utilityTolerance: whole(0, 10 * METRE),
+  boards: v.strictObject({
+    kerf: whole(0, 2 * INCH),
+    shortest: whole(INCH, 5 * METRE),
+    splices: v.boolean(),
+    cleatLength: whole(INCH, 3 * METRE),
+    runLong: whole(0, 10 * METRE),
+    lapOn: whole(0, 3 * METRE),
+    useTwisted: v.boolean(),
+  }),
+  fastening: v.strictObject({
+    by: v.picklist(['duplex-nails', 'screws']),
+    perStake: whole(0, 1_000),
+    perCorner: whole(0, 1_000),
+    perCleat: whole(0, 1_000),
+    nailsPerPound: whole(1, 10_000),
+    nailBox: positive(100),
+    screwsPerBox: whole(1, 100_000),
+  }),
   mesh: v.strictObject({
     sheetLength: whole(FOOT, 100 * METRE),
     sheetWidth: whole(FOOT, 100 * METRE),
@@ -110,6 +160,38 @@ export const practicesSchema = v.strictObject({
   }),
 });
 
+export const lumberSchema = v.strictObject({
+  truck: v.pipe(
+    v.array(
+      v.strictObject({
+        id,
+        size: boardSize,
+        length: boardLength,
+        count: whole(1, 1_000),
+        twisted: v.boolean(),
+      }),
+    ),
+    v.maxLength(500),
+  ),
+  yard: v.pipe(
+    v.array(
+      v.strictObject({
+        id,
+        size: boardSize,
+        length: boardLength,
+        price: v.exactOptional(whole(0, MOST_MONEY)),
+      }),
+    ),
+    v.maxLength(500),
+  ),
+});
+
+export const handStakeSchema = v.strictObject({
+  id,
+  at: point,
+  is: v.picklist(['pinned', 'removed']),
+});
+
 export const textSchema = { name, site: text(TEXT_MOST.site), notes: text(TEXT_MOST.notes) };
 export const unitsSchema = v.picklist(['feet-inches', 'decimal-feet', 'metric']);
 
@@ -118,6 +200,8 @@ export const jobSchemaParts = v.strictObject({
   units: unitsSchema,
   features: v.pipe(v.array(featureSchema), v.maxLength(5_000)),
   practices: practicesSchema,
+  lumber: lumberSchema,
+  handStakes: v.pipe(v.array(handStakeSchema), v.maxLength(20_000)),
   nextId: whole(1, Number.MAX_SAFE_INTEGER),
 });
 

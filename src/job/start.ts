@@ -1,6 +1,6 @@
 import { EXTENT_LIMIT, type Grid } from '../units/grid.ts';
 import { fail, ok, type Problem, type Result } from '../units/result.ts';
-import { defaultPractices } from './defaults.ts';
+import { defaultLumber, defaultPractices } from './defaults.ts';
 import type { Corner, Job } from './job.ts';
 import type { JobProblemCode } from './problems.ts';
 
@@ -13,6 +13,8 @@ export function blankJob(): Job {
     units: 'feet-inches',
     features: [],
     practices: defaultPractices(),
+    lumber: defaultLumber(),
+    handStakes: [],
     nextId: 1,
   };
 }

@@ -27,6 +27,15 @@ function idProblems(job: Job): readonly Problem[] {
       note(corner.id, `job.features[${index}].shape.corners[${at}].id`);
     });
   });
+  job.lumber.truck.forEach(({ id }, at) => {
+    note(id, `job.lumber.truck[${at}].id`);
+  });
+  job.lumber.yard.forEach(({ id }, at) => {
+    note(id, `job.lumber.yard[${at}].id`);
+  });
+  job.handStakes.forEach(({ id }, at) => {
+    note(id, `job.handStakes[${at}].id`);
+  });
   const least = raisedNextId(job.nextId, job.features);
   if (least > job.nextId) {
     const facts = { seen: job.nextId, least };

@@ -1,5 +1,6 @@
 import type { Point } from '../geometry/point.ts';
 import type { Grid } from '../units/grid.ts';
+import type { BoardPlan, BoardProblem } from './boards/plan.ts';
 import type { Note } from './figure.ts';
 import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
 
@@ -39,6 +40,10 @@ export interface Stake {
   readonly run: string;
   /** Along the run from its start. */
   readonly along: Grid;
+  /** Set by hand: the id of what was pinned. */
+  readonly hand?: string;
+  /** Braced by a kicker as well, as the form stands high. */
+  readonly kicker?: boolean;
 }
 
 /** How one run is staked. */
@@ -64,6 +69,16 @@ export interface StakesResult {
   readonly nails: number;
   /** kg. */
   readonly nailWeight: number;
+}
+
+/** What the straight runs need of boards, and how they are cut. */
+export interface BoardsResult {
+  readonly problem: BoardProblem;
+  /** The key that a search is asked and answered by. */
+  readonly key: string;
+  readonly plan: BoardPlan;
+  /** Curved runs: bent from something thinner than the boards, so no part of the plan. */
+  readonly curved: readonly { readonly run: string; readonly length: Grid }[];
 }
 
 /** One cut piece of mesh as it lies: a rectangle turned by `angle` about its own corner. */
@@ -148,6 +163,7 @@ export interface Takeoff {
   readonly forms?: FormsResult;
   readonly stakes?: StakesResult;
   readonly steel?: SteelResult;
+  readonly boards?: BoardsResult;
   readonly joints?: JointsResult;
   readonly mix?: MixResult;
   readonly notes: readonly Note[];

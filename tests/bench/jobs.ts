@@ -1,4 +1,4 @@
-import { defaultPractices } from '../../src/job/defaults.ts';
+import { defaultLumber, defaultPractices } from '../../src/job/defaults.ts';
 import type { Corner, Feature, Job, Outline } from '../../src/job/job.ts';
 import { FOOT, INCH } from '../../src/units/grid.ts';
 import { chance } from '../random/chance.ts';
@@ -50,6 +50,8 @@ function job(name: string, features: readonly Feature[]): Job {
     units: 'feet-inches',
     features,
     practices: defaultPractices(),
+    lumber: defaultLumber(),
+    handStakes: [],
     nextId: 10_000,
   };
 }

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { demoJob } from '../../src/job/demo.ts';
 import { MIGRATIONS, type Migration, migrated } from '../../src/job/migrate.ts';
 import { VERSION } from '../../src/job/schema.ts';
+import { INCH } from '../../src/units/grid.ts';
 
 const steps: readonly Migration[] = [
   { to: 2, change: (job) => `${job} → 2` },
@@ -21,4 +23,32 @@ test('a job is brought forward from where it stands', () => {
 
 test('a gap between steps is our own mistake, and loud', () => {
   expect(() => migrated('1', 1, [{ to: 3, change: (job) => job }])).toThrow('leads to version 3');
+});
+
+test('version 2 keeps the spacing and the nails that version 1 said, for the board they were set for', () => {
+  const { practices, lumber, handStakes, ...rest } = demoJob();
+  const { stakeSpacings, fastening, ...others } = practices;
+  const old = {
+    ...rest,
+    practices: {
+      ...others,
+      formBoard: '2x6',
+      stakeSpacing: 20 * INCH,
+      nailsPerStake: 3,
+      nailsPerCorner: 5,
+      nailsPerPound: 44,
+    },
+  };
+  expect(migrated(old, 1)).toMatchObject({
+    practices: {
+      formBoard: '2x6',
+      stakeSpacings: { ...stakeSpacings, '2x6': 20 * INCH },
+      fastening: { ...fastening, perStake: 3, perCorner: 5, nailsPerPound: 44 },
+    },
+    lumber,
+    handStakes,
+  });
+  expect(migrated(old, 1)).not.toHaveProperty('practices.stakeSpacing');
+  // What isn't a job is left for the check to say.
+  expect(migrated('nothing', 1)).toBe('nothing');
 });

@@ -92,7 +92,7 @@ describe('not a file of ours', () => {
     ['"notchpad-job"', 'file-not-ours'],
     ['{"type":"FeatureCollection","features":[]}', 'file-not-ours'],
     ['{"format":"another","version":1,"job":{}}', 'file-not-ours'],
-    ['{"format":"notchpad-job","version":2,"job":{}}', 'file-newer version'],
+    ['{"format":"notchpad-job","version":99,"job":{}}', 'file-newer version'],
     ['{"format":"notchpad-job","version":0,"job":{}}', 'file-version version'],
     ['{"format":"notchpad-job","version":"1","job":{}}', 'file-version version'],
     ['{"format":"notchpad-job","version":1.5,"job":{}}', 'file-version version'],

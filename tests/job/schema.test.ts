@@ -7,6 +7,7 @@ import {
   jobSchema,
   type jobSchemaParts,
   type practicesSchema,
+  VERSION,
 } from '../../src/job/schema.ts';
 import { CUBIC_FOOT, CUBIC_YARD, INCH, SQUARE_FOOT, SQUARE_METRE } from '../../src/units/grid.ts';
 
@@ -29,7 +30,7 @@ describe('the JSON Schema', () => {
       type: 'object',
       required: ['format', 'version', 'job'],
       additionalProperties: false,
-      properties: { format: { const: 'notchpad-job' }, version: { const: 1 } },
+      properties: { format: { const: 'notchpad-job' }, version: { const: VERSION } },
     });
   });
   test('knows every kind and every practice', () => {

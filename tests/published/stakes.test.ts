@@ -4,6 +4,7 @@ import { stakePlaces } from '../../src/takeoff/stakes/rules.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { FOOT, INCH, POUND_KG } from '../../src/units/grid.ts';
 import { reference } from '../references/references.ts';
+import { spacings } from '../takeoff/spacings.ts';
 import { slab } from './slabs.ts';
 
 test.each([
@@ -14,14 +15,14 @@ test.each([
   expect(stakePlaces(feet * FOOT, inches * INCH, 0, 0).count).toBe(count);
   // And through a sketch: two runs of that length, two of 1 ft with a stake at either end.
   const job = slab(feet, 1, 4);
-  const practices = { ...job.practices, stakeSpacing: inches * INCH, stakeFromEnd: 0 };
+  const practices = { ...job.practices, ...spacings(inches * INCH), stakeFromEnd: 0 };
   const { byRun } = takeoff({ ...job, practices }).stakes!;
   expect(byRun.map((run) => run.count)).toEqual([count, 2, count, 2]);
 });
 
 test('stakes for 2x4 forms are no more than 3 ft apart unless somebody says so', () => {
   reference('stake-spacing-article');
-  expect(defaultPractices().stakeSpacing).toBe(3 * FOOT);
+  expect(defaultPractices().stakeSpacings['2x4']).toBe(3 * FOOT);
   const { byRun } = takeoff(slab(23, 11, 4)).stakes!;
   expect(Math.max(...byRun.map(({ gap }) => gap))).toBeLessThanOrEqual(3 * FOOT);
 });
@@ -35,9 +36,12 @@ test.each([
   const job = slab(10, 10, 4);
   const practices = {
     ...job.practices,
-    nailsPerPound: perPound,
-    nailsPerStake: nails,
-    nailsPerCorner: 0,
+    fastening: {
+      ...job.practices.fastening,
+      nailsPerPound: perPound,
+      perStake: nails,
+      perCorner: 0,
+    },
   };
   const { stakes, nailWeight } = takeoff({ ...job, practices }).stakes!;
   expect(nailWeight / POUND_KG).toBeCloseTo((nails * stakes.length) / perPound, 12);

@@ -1,4 +1,4 @@
-import { defaultPractices } from '../../src/job/defaults.ts';
+import { defaultLumber, defaultPractices } from '../../src/job/defaults.ts';
 import type { Corner, Feature, Job, Outline } from '../../src/job/job.ts';
 import { FOOT, MILLIMETRE, SIXTEENTH } from '../../src/units/grid.ts';
 import { type Chance, chance } from './chance.ts';
@@ -64,6 +64,8 @@ export function slabJob(seed: number): SlabJob {
     units: 'feet-inches',
     features,
     practices: defaultPractices(),
+    lumber: defaultLumber(),
+    handStakes: [],
     nextId: 1,
   };
   return { job, hasArcs };

@@ -20,6 +20,7 @@ export function outline(
   const base = { id, name: '', shape: { form: 'outline', closed, corners } as const };
   if (kind === 'building-line') return { ...base, kind, pourAgainst: true };
   if (kind === 'steps') return { ...base, kind, treads: 2 };
+  if (kind === 'utility-line') return { ...base, kind, service: 'electric' };
   return { ...base, kind };
 }
 

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { deleteDB, openDB } from 'idb';
 import { describe, expect, test, vi } from 'vitest';
 import { demoJob } from '../../src/job/demo.ts';
+import { VERSION } from '../../src/job/schema.ts';
 import { blankJob } from '../../src/job/start.ts';
 import { type JobStore, openJobs } from '../../src/storage/jobs.ts';
 import { asTrouble, isStorageTrouble } from '../../src/storage/trouble.ts';
@@ -99,11 +100,11 @@ describe('a record that can’t be read', () => {
 
   test('a newer program’s job is refused, not half read', async () => {
     const { store, database } = await newStore();
-    const text = '{"format":"notchpad-job","version":2,"job":{}}';
+    const text = '{"format":"notchpad-job","version":99,"job":{}}';
     await plant(database, { ...broken, text });
     expect(await store.load('x')).toMatchObject({
       ok: false,
-      problems: [{ code: 'file-newer', facts: { version: 2, known: 1 } }],
+      problems: [{ code: 'file-newer', facts: { version: 99, known: VERSION } }],
       text,
     });
   });

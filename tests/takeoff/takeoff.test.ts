@@ -4,6 +4,7 @@ import { blankJob } from '../../src/job/start.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { FOOT } from '../../src/units/grid.ts';
 import { jobOf, shape } from './outline/site.ts';
+import { spacings } from './spacings.ts';
 
 const square = shape('pad', 'pad', [
   [0, 0],
@@ -57,7 +58,7 @@ describe('without a pour there is no figure at all', () => {
 test('one trade that can’t be figured leaves the others', () => {
   const job = jobOf([square]);
   const mesh = { ...job.practices.mesh, cover: 6 * FOOT };
-  const result = takeoff({ ...job, practices: { ...job.practices, mesh, stakeSpacing: 0 } });
+  const result = takeoff({ ...job, practices: { ...job.practices, mesh, ...spacings(0) } });
   expect(result.steel).toBeUndefined();
   expect(result.stakes).toBeUndefined();
   expect(result.forms!.total).toBe(44 * FOOT);

@@ -29,8 +29,8 @@ interface Kept<T> {
   readonly put: (practices: Practices, value: T) => Practices;
 }
 
-type Flat = 'thickness' | 'gapUnderForm' | 'closeEnough' | 'stakeSpacing' | 'stakeFromEnd';
-type Counted = 'nailsPerStake' | 'nailsPerCorner' | 'nailsPerPound';
+type Flat = 'thickness' | 'gapUnderForm' | 'closeEnough' | 'stakeFromEnd';
+type Counted = 'perStake' | 'perCorner' | 'nailsPerPound';
 
 function flat(key: Flat, least: Grid, most: Grid, note?: keyof Words['notes']): Field {
   return {
@@ -51,8 +51,11 @@ function counted(key: Counted, least: number, most: number, note?: keyof Words['
     least,
     most,
     ...(note ? { note } : {}),
-    get: (practices) => practices[key],
-    put: (practices, value) => ({ ...practices, [key]: value }),
+    get: ({ fastening }) => fastening[key],
+    put: (practices, value) => ({
+      ...practices,
+      fastening: { ...practices.fastening, [key]: value },
+    }),
   };
 }
 
@@ -97,6 +100,20 @@ const BOARD: Field = {
   key: 'formBoard',
   get: (practices) => practices.formBoard,
   put: (practices, formBoard) => ({ ...practices, formBoard }),
+};
+
+/** That of the form board in use. */
+const STAKE_SPACING: Field = {
+  kind: 'length',
+  key: 'stakeSpacing',
+  least: 6 * INCH,
+  most: 10 * FOOT,
+  note: 'stakeSpacing',
+  get: ({ stakeSpacings, formBoard }) => stakeSpacings[formBoard],
+  put: (practices, spacing) => ({
+    ...practices,
+    stakeSpacings: { ...practices.stakeSpacings, [practices.formBoard]: spacing },
+  }),
 };
 
 const PIECE: Field = {
@@ -151,10 +168,10 @@ export const FIELDS: Readonly<Record<Place, readonly Field[]>> = {
   forms: [
     BOARD,
     flat('gapUnderForm', 0, FOOT, 'gapUnderForm'),
-    flat('stakeSpacing', 6 * INCH, 10 * FOOT, 'stakeSpacing'),
+    STAKE_SPACING,
     flat('stakeFromEnd', 0, 10 * FOOT),
-    counted('nailsPerStake', 0, 20),
-    counted('nailsPerCorner', 0, 20),
+    counted('perStake', 0, 20),
+    counted('perCorner', 0, 20),
     counted('nailsPerPound', 1, 1000, 'nails'),
   ],
   steel: [

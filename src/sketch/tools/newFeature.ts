@@ -63,6 +63,9 @@ function outlineFeature(id: string, kind: FeatureKind, shape: Outline): Feature 
       return { ...base, kind, pourAgainst: true };
     case 'steps':
       return { ...base, kind, treads: TREADS };
+    case 'utility-line':
+      // Nobody guesses what a line carries: electric is the one to be most careful with, until it is said.
+      return { ...base, kind, service: 'electric' };
     case 'pad':
     case 'existing-slab':
     case 'block-out':

@@ -32,9 +32,13 @@ export function stakeFigures(
         of: 'nails',
         formula: 'N = k · n + c · m',
         inputs: [
-          { key: 'nails-per-stake', value: number(practices.nailsPerStake), from: 'practice' },
+          { key: 'nails-per-stake', value: number(practices.fastening.perStake), from: 'practice' },
           { key: 'stakes', value: count(stakes.stakes.length, 'stake'), from: 'figure' },
-          { key: 'nails-per-corner', value: number(practices.nailsPerCorner), from: 'practice' },
+          {
+            key: 'nails-per-corner',
+            value: number(practices.fastening.perCorner),
+            from: 'practice',
+          },
           { key: 'form-corners', value: count(forms.corners, 'corner'), from: 'sketch' },
         ],
         rounding: 'none',
@@ -50,7 +54,11 @@ export function stakeFigures(
         formula: 'W = N ÷ p',
         inputs: [
           { key: 'nails', value: count(stakes.nails, 'nail'), from: 'figure' },
-          { key: 'nails-per-pound', value: number(practices.nailsPerPound), from: 'practice' },
+          {
+            key: 'nails-per-pound',
+            value: number(practices.fastening.nailsPerPound),
+            from: 'practice',
+          },
         ],
         rounding: 'none',
         source: ['user', 'nails-per-pound'],
@@ -84,12 +92,16 @@ function placesWorking(
   const curved = forms.runs.some((run) => run.curved);
   return {
     inputs: [
-      { key: 'stake-spacing', value: length(practices.stakeSpacing), from: 'practice' },
+      {
+        key: 'stake-spacing',
+        value: length(practices.stakeSpacings[practices.formBoard]),
+        from: 'practice',
+      },
       ...(curved
         ? [
             {
               key: 'stake-spacing-curved',
-              value: length(Math.min(practices.stakeSpacing, CURVE_SPACING)),
+              value: length(Math.min(practices.stakeSpacings[practices.formBoard], CURVE_SPACING)),
               from: 'practice',
             } as const,
           ]
@@ -110,7 +122,7 @@ function placesWorking(
     source: ['en5151-support-count', 'stake-spacing-article', 'common-practice', 'user'],
     steps: forms.runs.map((run, i): WorkingStep => {
       const { count: places, fromEnd, evenly } = stakes.byRun[i]!;
-      const spacing = spacingOn(run, practices.stakeSpacing);
+      const spacing = spacingOn(run, practices.stakeSpacings[practices.formBoard]);
       const label = run.mark;
       const value = count(places, 'stake');
       if (closesOnItself(run)) {

@@ -36,7 +36,9 @@ export function stakes(
   closeness: Grid,
 ): Figured<StakesResult> {
   const { practices } = job;
-  const { stakeSpacing, stakeFromEnd, nailsPerStake, nailsPerCorner, nailsPerPound } = practices;
+  const { stakeFromEnd } = practices;
+  const { perStake, perCorner, nailsPerPound } = practices.fastening;
+  const stakeSpacing = practices.stakeSpacings[practices.formBoard];
   if (!(stakeSpacing > 0 && stakeFromEnd >= 0)) {
     return withheld(tradeNote('forms', 'stop', 'stake-spacing-zero'));
   }
@@ -83,7 +85,7 @@ export function stakes(
       evenly: places.count,
     });
   }
-  const nails = nailsPerStake * driven.length + nailsPerCorner * forms.corners;
+  const nails = perStake * driven.length + perCorner * forms.corners;
   return {
     figured: {
       stakes: driven,

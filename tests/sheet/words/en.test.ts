@@ -13,6 +13,7 @@ import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { tickets } from '../../../src/takeoff/tickets.ts';
 import { CUBIC_FOOT, FOOT, INCH } from '../../../src/units/grid.ts';
 import { UNIT_PROBLEMS } from '../../../src/units/problems.ts';
+import { spacings } from '../../takeoff/spacings.ts';
 
 const SRC = join(import.meta.dirname, '../../../src');
 
@@ -80,9 +81,9 @@ function troubled(): readonly Job[] {
     { thickness: 3 * INCH },
     { thickness: 0 },
     { gapUnderForm: -9 * INCH },
-    { stakeSpacing: 0 },
-    { stakeSpacing: 1 },
-    { nailsPerPound: 0 },
+    spacings(0),
+    spacings(1),
+    { fastening: { ...practices.fastening, nailsPerPound: 0 } },
     { mesh: { ...mesh, cover: 20 * FOOT } },
     { mesh: { ...mesh, lap: mesh.sheetWidth } },
     { mesh: { ...mesh, lap: mesh.sheetWidth - 1 } },

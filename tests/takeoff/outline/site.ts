@@ -1,4 +1,4 @@
-import { defaultPractices } from '../../../src/job/defaults.ts';
+import { defaultLumber, defaultPractices } from '../../../src/job/defaults.ts';
 import type {
   BlockOut,
   BuildingLine,
@@ -82,6 +82,8 @@ export function jobOf(features: readonly Feature[], closeEnough?: Grid): Job {
     units: 'feet-inches',
     features,
     practices: closeEnough === undefined ? practices : { ...practices, closeEnough },
+    lumber: defaultLumber(),
+    handStakes: [],
     nextId: 1,
   };
 }

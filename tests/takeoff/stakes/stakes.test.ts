@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { defaultPractices } from '../../../src/job/defaults.ts';
 import type { Job, Practices } from '../../../src/job/job.ts';
 import { stakeFigures } from '../../../src/takeoff/stakes/figures.ts';
 import { stakePlaces, stakePlacesRound } from '../../../src/takeoff/stakes/rules.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { FOOT, INCH, POUND_KG } from '../../../src/units/grid.ts';
 import { blockOut, jobOf, shape, wall } from '../outline/site.ts';
+import { spacings } from '../spacings.ts';
 
 const square = shape('pad', 'pad', [
   [0, 0],
@@ -75,7 +77,7 @@ describe('stakes', () => {
     expect(result.stakes!.byRun[3]!.count).toBe(11);
     expect(result.notes.map(({ code }) => code)).toContain('stakes-on-curves');
     // A closer spacing of the user's own holds on curves too.
-    expect(staked(rounded, { stakeSpacing: FOOT }).stakes!.byRun[3]!.count).toBe(15);
+    expect(staked(rounded, spacings(FOOT)).stakes!.byRun[3]!.count).toBe(15);
   });
 
   const strip = (from: number, to: number) =>
@@ -177,7 +179,7 @@ describe('stakes', () => {
       ),
     ]) {
       // R2 has stakes at 1, 3 2/3, 6 1/3 and 9 ft; one at 5 ft with five of them.
-      const { stakes } = staked(jobOf([square, feature]), { stakeSpacing: 2 * FOOT });
+      const { stakes } = staked(jobOf([square, feature]), spacings(2 * FOOT));
       expect(
         stakes!.blocked.map(({ run }) => run),
         feature.kind,
@@ -220,9 +222,7 @@ describe('stakes', () => {
 
   test('nails go by stakes that can be driven and by corners', () => {
     const { nails, nailWeight, stakes } = staked(jobOf([square]), {
-      nailsPerStake: 3,
-      nailsPerCorner: 4,
-      nailsPerPound: 50,
+      fastening: { ...defaultPractices().fastening, perStake: 3, perCorner: 4, nailsPerPound: 50 },
     }).stakes!;
     expect(stakes).toHaveLength(18);
     expect(nails).toBe(18 * 3 + 4 * 4);
@@ -243,7 +243,7 @@ describe('stakes', () => {
         ].map(([x, y]) => [x! * cos - y! * sin, x! * sin + y! * cos] as const),
       );
       // 28 − 2 and 11 − 2 ft are whole numbers of gaps: the hardest case.
-      const { byRun } = staked(jobOf([turned]), { stakeSpacing: 1 * FOOT }).stakes!;
+      const { byRun } = staked(jobOf([turned]), spacings(1 * FOOT)).stakes!;
       expect(
         byRun.map(({ count }) => count),
         `${degrees}`,
@@ -252,15 +252,18 @@ describe('stakes', () => {
   });
 
   test.each([
-    [{ stakeSpacing: 0 }, 'stake-spacing-zero'],
-    [{ stakeSpacing: Number.NaN }, 'stake-spacing-zero'],
+    [spacings(0), 'stake-spacing-zero'],
+    [spacings(Number.NaN), 'stake-spacing-zero'],
     [{ stakeFromEnd: -1 }, 'stake-spacing-zero'],
-    [{ nailsPerPound: 0 }, 'nails-per-pound-zero'],
-    [{ stakeSpacing: 10 }, 'stakes-too-many'],
-  ] as const)('%o: withheld, with the reason', (practices, code) => {
-    const result = staked(jobOf([square]), practices);
-    expect(result.stakes).toBeUndefined();
-    expect(result.forms).toBeDefined();
-    expect(result.notes.find((note) => note.code === code)?.weight).toBe('stop');
-  });
+    [{ fastening: { ...defaultPractices().fastening, nailsPerPound: 0 } }, 'nails-per-pound-zero'],
+    [spacings(10), 'stakes-too-many'],
+  ] satisfies [Partial<Practices>, string][])(
+    '%o: withheld, with the reason',
+    (practices, code) => {
+      const result = staked(jobOf([square]), practices);
+      expect(result.stakes).toBeUndefined();
+      expect(result.forms).toBeDefined();
+      expect(result.notes.find((note) => note.code === code)?.weight).toBe('stop');
+    },
+  );
 });
