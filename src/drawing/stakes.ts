@@ -1,4 +1,4 @@
-import type { Stake, StakesResult } from '../takeoff/result.ts';
+import type { HeldPlace, Stake, StakesResult } from '../takeoff/result.ts';
 import { addBox, SYMBOL } from './clearance.ts';
 import { type Board, toMm } from './dimension/board.ts';
 import type { Mark } from './marks.ts';
@@ -7,17 +7,17 @@ import type { Mark } from './marks.ts';
 const STAKE_MM = 1.8;
 const BLOCKED_MM = 2.6;
 
-/** Stakes where they are driven, and those that can't be, crossed. */
-export function drawStakes(board: Board, { stakes, blocked }: StakesResult): readonly Mark[] {
+/** Stakes where they are driven, and where something else must hold the form, crossed. */
+export function drawStakes(board: Board, { stakes, held }: StakesResult): readonly Mark[] {
   return [
     ...stakes.map((stake) => drawn(board, stake, 'stake', STAKE_MM)),
-    ...blocked.map((stake) => drawn(board, stake, 'stake-blocked', BLOCKED_MM)),
+    ...held.map((place) => drawn(board, place, 'stake-blocked', BLOCKED_MM)),
   ];
 }
 
 function drawn(
   board: Board,
-  { at, outward }: Stake,
+  { at, outward }: Stake | HeldPlace,
   symbol: 'stake' | 'stake-blocked',
   size: number,
 ): Mark {

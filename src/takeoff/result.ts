@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/point.ts';
+import type { FeatureKind, Practices } from '../job/job.ts';
 import type { Grid } from '../units/grid.ts';
 import type { BoardPlan, BoardProblem } from './boards/plan.ts';
 import type { Note } from './figure.ts';
@@ -46,29 +47,84 @@ export interface Stake {
   readonly kicker?: boolean;
 }
 
+/**
+ * What holds a form where no stake can be driven behind it. inside-stake: driven on the pour's side, pulled as the
+ * concrete stiffens, its hole packed. kicker: a brace to a stake farther out. spreader: a strut to the wall or slab that
+ * stands opposite. weight: bags or blocks on what is there.
+ */
+export type Hold = 'inside-stake' | 'kicker' | 'spreader' | 'weight';
+
+/** A place on a form where it must be held, and no stake can be driven behind it. */
+export interface HeldPlace {
+  /** Where the stake would have stood, outside the form. */
+  readonly at: Point;
+  /** Direction from the form face outward, radians. */
+  readonly outward: number;
+  readonly run: string;
+  /** Along the run from its start. */
+  readonly along: Grid;
+  readonly how: Hold;
+  /** What is in the way: a feature, the pour itself across a slot, or a wall that leaves no room. */
+  readonly why: FeatureKind | 'pour' | 'no-room';
+  /** The feature's id, when one is in the way. */
+  readonly feature?: string;
+  /** The stake inside the form; the far end of a kicker's brace or of a spreader. */
+  readonly to?: Point;
+}
+
+/** A rule that stakes set by hand, or splices, leave broken. */
+export interface BrokenRule {
+  readonly run: string;
+  /** spacing: a gap too wide. from-end: none near the end. splice: none on one side. blocked: driven where it can't be. */
+  readonly rule: 'spacing' | 'from-end' | 'splice' | 'blocked';
+  readonly at: Point;
+  /** The distance that there is, and the most (with 'blocked', the least) that there may be. */
+  readonly found: Grid;
+  readonly allowed: Grid;
+  /** The id of the stake set by hand that broke it. */
+  readonly hand?: string;
+}
+
+/** What sets the widest gap between stakes: the practice, or what the board bears; on curves, the arc. */
+export type Governs = 'practice' | 'deflection' | 'deflection-share' | 'bending' | 'curve';
+
 /** How one run is staked. */
 export interface StakedRun {
   readonly run: string;
-  /** Places for stakes: those that can be driven and those that can't. */
+  /** Places where the form is held: by stakes, and by other means. */
   readonly count: number;
-  readonly blocked: number;
+  /** Of these, those without a stake behind the form. */
+  readonly held: number;
   /** The widest from one to the next; 0 when there is one alone. */
   readonly gap: Grid;
+  /** The widest that it may be, and why. */
+  readonly spacing: Grid;
+  readonly governs: Governs;
   /** From either end of the run to the first and last when evenly spaced. */
   readonly fromEnd: Grid;
   /** Places when evenly spaced: `count` is another where something is in the way. */
   readonly evenly: number;
 }
 
+/** Nails or screws for stakes, corners and cleats. */
+export interface Fastening {
+  readonly by: Practices['fastening']['by'];
+  readonly count: number;
+  /** kg; of nails, which are bought by weight. */
+  readonly weight?: number;
+  readonly boxes: number;
+  /** One a splice. */
+  readonly cleats: number;
+}
+
 export interface StakesResult {
-  /** Stakes that can be driven. */
+  /** Stakes driven behind the forms. */
   readonly stakes: readonly Stake[];
   readonly byRun: readonly StakedRun[];
-  /** Stakes that fall where nothing may be driven; counted, drawn, and named in a caution. */
-  readonly blocked: readonly Stake[];
-  readonly nails: number;
-  /** kg. */
-  readonly nailWeight: number;
+  /** Where no stake can be driven behind the form, and what holds it there instead: counted apart. */
+  readonly held: readonly HeldPlace[];
+  readonly broken: readonly BrokenRule[];
+  readonly fastening: Fastening;
 }
 
 /** What the straight runs need of boards, and how they are cut. */

@@ -112,7 +112,7 @@ describe('layers', () => {
     const count = (symbol: string) =>
       marks.filter((mark) => mark.kind === 'symbol' && mark.symbol === symbol).length;
     expect(count('stake')).toBe(stakes?.stakes.length);
-    expect(count('stake-blocked')).toBe(stakes?.blocked.length);
+    expect(count('stake-blocked')).toBe(stakes?.held.length);
     expect(count('stake-blocked')).toBeGreaterThan(0);
   });
 

@@ -43,6 +43,6 @@ test.each([
       perCorner: 0,
     },
   };
-  const { stakes, nailWeight } = takeoff({ ...job, practices }).stakes!;
-  expect(nailWeight / POUND_KG).toBeCloseTo((nails * stakes.length) / perPound, 12);
+  const { stakes, fastening } = takeoff({ ...job, practices }).stakes!;
+  expect(fastening.weight! / POUND_KG).toBeCloseTo((nails * stakes.length) / perPound, 12);
 });

@@ -2,13 +2,14 @@ import type { Box } from '../../geometry/box.ts';
 import { isInsideAny } from '../../geometry/inside.ts';
 import { distanceToRing, locate } from '../../geometry/locate.ts';
 import type { Point, Polygon, Ring } from '../../geometry/point.ts';
-import type { Job } from '../../job/job.ts';
+import type { FeatureKind, Job } from '../../job/job.ts';
 import { traceOf } from '../outline/shapes.ts';
 import { HALF_STAKE } from './rules.ts';
 
 /** Ground where nothing can be driven. */
 export interface Obstacle {
   readonly feature: string;
+  readonly kind: FeatureKind;
   readonly ring: Ring;
   readonly box: Box;
 }
@@ -19,7 +20,7 @@ export function obstacles(job: Job): readonly Obstacle[] {
     if (feature.kind === 'pad' || feature.kind === 'patch') return [];
     const { chain, fault } = traceOf(feature);
     if (fault || !chain.closed) return [];
-    return [{ feature: feature.id, ring: chain.points, box: chain.box }];
+    return [{ feature: feature.id, kind: feature.kind, ring: chain.points, box: chain.box }];
   });
 }
 

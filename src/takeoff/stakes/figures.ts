@@ -12,6 +12,7 @@ export function stakeFigures(
   stakes: StakesResult,
 ): readonly Figure[] {
   const places = () => placesWorking(practices, forms, stakes);
+  const nailWeight = stakes.fastening.weight;
   return [
     {
       key: 'stakes',
@@ -23,11 +24,11 @@ export function stakeFigures(
         formula: 'n = Σ (⌈(l − 2e) ÷ s⌉ + 1 + a) − b',
       }),
     },
-    ...(stakes.blocked.length > 0 ? [blockedFigure(stakes)] : []),
+    ...(stakes.held.length > 0 ? [blockedFigure(stakes)] : []),
     {
       key: 'nails',
       role: 'order',
-      value: count(stakes.nails, 'nail'),
+      value: count(stakes.fastening.count, 'nail'),
       working: () => ({
         of: 'nails',
         formula: 'N = k · n + c · m',
@@ -45,32 +46,36 @@ export function stakeFigures(
         source: ['user', 'common-practice'],
       }),
     },
-    {
-      key: 'nail-weight',
-      role: 'order',
-      value: weight(stakes.nailWeight),
-      working: () => ({
-        of: 'nail-weight',
-        formula: 'W = N ÷ p',
-        inputs: [
-          { key: 'nails', value: count(stakes.nails, 'nail'), from: 'figure' },
-          {
-            key: 'nails-per-pound',
-            value: number(practices.fastening.nailsPerPound),
-            from: 'practice',
-          },
-        ],
-        rounding: 'none',
-        source: ['user', 'nails-per-pound'],
-      }),
-    },
+    ...(nailWeight === undefined ? [] : [nailWeightFigure(practices, stakes, nailWeight)]),
   ];
+}
+
+function nailWeightFigure(practices: Practices, stakes: StakesResult, nailWeight: number): Figure {
+  return {
+    key: 'nail-weight',
+    role: 'order',
+    value: weight(nailWeight),
+    working: () => ({
+      of: 'nail-weight',
+      formula: 'W = N ÷ p',
+      inputs: [
+        { key: 'nails', value: count(stakes.fastening.count, 'nail'), from: 'figure' },
+        {
+          key: 'nails-per-pound',
+          value: number(practices.fastening.nailsPerPound),
+          from: 'practice',
+        },
+      ],
+      rounding: 'none',
+      source: ['user', 'nails-per-pound'],
+    }),
+  };
 }
 
 function blockedFigure(stakes: StakesResult): Figure {
   return {
     key: 'stakes-blocked',
-    value: count(stakes.blocked.length, 'stake'),
+    value: count(stakes.held.length, 'stake'),
     working: () => ({
       of: 'stakes-blocked',
       formula: 'b',
@@ -78,8 +83,8 @@ function blockedFigure(stakes: StakesResult): Figure {
       rounding: 'none',
       source: ['geometry'],
       steps: stakes.byRun
-        .filter(({ blocked }) => blocked > 0)
-        .map(({ run, blocked }) => ({ label: run, value: count(blocked, 'stake') })),
+        .filter(({ held }) => held > 0)
+        .map(({ run, held }) => ({ label: run, value: count(held, 'stake') })),
     }),
   };
 }
@@ -108,11 +113,11 @@ function placesWorking(
         : []),
       { key: 'stake-from-end', value: length(practices.stakeFromEnd), from: 'practice' },
       { key: 'close-enough', value: length(practices.closeEnough), from: 'practice' },
-      ...(stakes.blocked.length > 0
+      ...(stakes.held.length > 0
         ? [
             {
               key: 'stakes-blocked',
-              value: count(stakes.blocked.length, 'stake'),
+              value: count(stakes.held.length, 'stake'),
               from: 'figure',
             } as const,
           ]

@@ -2,15 +2,16 @@ import type { Polygon } from '../../geometry/point.ts';
 import { samePoint } from '../../geometry/point.ts';
 import { toGrid } from '../../geometry/round.ts';
 import type { Job } from '../../job/job.ts';
-import { type Grid, POUND_KG } from '../../units/grid.ts';
+import type { Grid } from '../../units/grid.ts';
 import type { Note } from '../figure.ts';
 import { placeAlong } from '../forms/along.ts';
 import { DRESSED } from '../forms/rules.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
 import { count, length } from '../quantity.ts';
-import type { FormRun, FormsResult, Stake, StakedRun, StakesResult } from '../result.ts';
+import type { FormRun, FormsResult, HeldPlace, Stake, StakedRun, StakesResult } from '../result.ts';
 import { inPour, obstacleAt, obstacles } from './blocked.ts';
 import { clearStretches, type Ground, groundOf } from './clearOf.ts';
+import { fastening } from './fastening.ts';
 import { leastStakes, type Staking, type Stretch, type Support } from './leastStakes.ts';
 import {
   CURVE_SPACING,
@@ -37,12 +38,10 @@ export function stakes(
 ): Figured<StakesResult> {
   const { practices } = job;
   const { stakeFromEnd } = practices;
-  const { perStake, perCorner, nailsPerPound } = practices.fastening;
   const stakeSpacing = practices.stakeSpacings[practices.formBoard];
   if (!(stakeSpacing > 0 && stakeFromEnd >= 0)) {
     return withheld(tradeNote('forms', 'stop', 'stake-spacing-zero'));
   }
-  if (!(nailsPerPound > 0)) return withheld(tradeNote('forms', 'stop', 'nails-per-pound-zero'));
   const placed = forms.runs.map((run) => ({
     run,
     places: placesOf(run, stakeSpacing, stakeFromEnd, closeness),
@@ -56,11 +55,10 @@ export function stakes(
   const off = DRESSED[practices.formBoard].thickness + HALF_STAKE;
   const ground = groundOf(obstacles(job), polygons);
   const driven: Stake[] = [];
-  const blocked: Stake[] = [];
-  const blocking = new Set<string>();
+  const held: HeldPlace[] = [];
   const byRun: StakedRun[] = [];
   for (const { run, places } of placed) {
-    const before = blocked.length;
+    const before = held.length;
     const supports = supportsOf(run, places, off, ground, {
       length: run.length,
       spacing: spacingOn(run, stakeSpacing),
@@ -70,32 +68,35 @@ export function stakes(
     for (const support of supports) {
       const { at, outward } = outside(run, support.along, off);
       const stake = { at, outward, run: run.mark, along: toGrid(support.along) };
-      if (support.blocked) {
-        const obstacle = obstacleAt(at, ground.obstacles);
-        if (obstacle) blocking.add(obstacle.feature);
-      }
-      (support.blocked ? blocked : driven).push(stake);
+      if (support.blocked) held.push(heldAt(run, stake, ground));
+      else driven.push(stake);
     }
     byRun.push({
       run: run.mark,
       count: supports.length,
-      blocked: blocked.length - before,
+      held: held.length - before,
       gap: widestGap(supports),
+      spacing: spacingOn(run, stakeSpacing),
+      governs: spacingOn(run, stakeSpacing) < stakeSpacing ? 'curve' : 'practice',
       fromEnd: toGrid(places.fromEnd),
       evenly: places.count,
     });
   }
-  const nails = perStake * driven.length + perCorner * forms.corners;
+  const fastened = fastening(practices.fastening, driven.length, forms.corners, 0);
+  if (!fastened) return withheld(tradeNote('forms', 'stop', 'nails-per-pound-zero'));
   return {
-    figured: {
-      stakes: driven,
-      byRun,
-      blocked,
-      nails,
-      nailWeight: (nails / nailsPerPound) * POUND_KG,
-    },
-    notes: stakeNotes(forms, driven, blocked, [...blocking], stakeSpacing, stakeFromEnd),
+    figured: { stakes: driven, byRun, held, broken: [], fastening: fastened },
+    notes: stakeNotes(forms, driven, held, stakeSpacing, stakeFromEnd),
   };
+}
+
+/** What holds a form where no stake can be driven: a strut to the wall along it; elsewhere, weight, which needs no ground. */
+function heldAt(run: FormRun, stake: Stake, { obstacles: all }: Ground): HeldPlace {
+  if (run.kind === 'wall-formed') return { ...stake, how: 'spreader', why: 'no-room' };
+  const obstacle = obstacleAt(stake.at, all);
+  return obstacle
+    ? { ...stake, how: 'weight', why: obstacle.kind, feature: obstacle.feature }
+    : { ...stake, how: 'weight', why: 'pour' };
 }
 
 /**
@@ -166,24 +167,23 @@ export function closesOnItself({ edges }: FormRun): boolean {
 function stakeNotes(
   forms: FormsResult,
   driven: readonly Stake[],
-  blocked: readonly Stake[],
-  blocking: readonly string[],
+  held: readonly HeldPlace[],
   spacing: Grid,
   fromEnd: Grid,
 ): readonly Note[] {
-  if (driven.length + blocked.length === 0) return [];
+  if (driven.length + held.length === 0) return [];
   const notes: Note[] = [
     tradeNote('forms', 'caution', 'call-before-digging'),
     tradeNote('forms', 'assumption', 'stakes-at-ends', {
       facts: { spacing: length(spacing), fromEnd: length(fromEnd) },
     }),
   ];
-  if (blocked.length > 0) {
+  if (held.length > 0) {
     notes.push(
       tradeNote('forms', 'caution', 'stakes-blocked', {
-        facts: { blocked: count(blocked.length, 'stake') },
-        features: blocking,
-        at: blocked.map(({ at }) => at),
+        facts: { blocked: count(held.length, 'stake') },
+        features: [...new Set(held.flatMap(({ feature }) => feature ?? []))],
+        at: held.map(({ at }) => at),
       }),
     );
   }

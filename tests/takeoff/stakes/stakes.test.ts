@@ -91,7 +91,7 @@ describe('stakes', () => {
   test('move out of a no-stake zone, and as many are added as it takes', () => {
     // Even places are at 1, 3 1/2, 6, 8 1/2 and 11 ft. With 5 to 7 ft taken no five do: the third would stand there.
     const { stakes, notes } = staked(jobOf([square, strip(5, 7)]));
-    expect(stakes!.blocked).toEqual([]);
+    expect(stakes!.held).toEqual([]);
     expect(stakes!.byRun.map(({ count, evenly }) => [count, evenly])).toEqual([
       [6, 5],
       [4, 4],
@@ -120,7 +120,7 @@ describe('stakes', () => {
   test('are missing where a no-stake zone is longer than the spacing, and it is named', () => {
     const { stakes, notes } = staked(jobOf([square, strip(4, 8)]));
     // 4 ft 1 1/2 in without one: one is missing, in the middle of it.
-    expect(stakes!.blocked.map(({ run, along }) => [run, along / FOOT])).toEqual([
+    expect(stakes!.held.map(({ run, along }) => [run, along / FOOT])).toEqual([
       ['R1', 6],
       ['R3', 6],
     ]);
@@ -141,8 +141,8 @@ describe('stakes', () => {
         [6 + inches / 12, 1],
       ]);
     const third = (inches: number) => {
-      const { stakes, blocked } = staked(jobOf([square, zoneFrom(inches)])).stakes!;
-      expect(blocked).toHaveLength(0);
+      const { stakes, held } = staked(jobOf([square, zoneFrom(inches)])).stakes!;
+      expect(held).toHaveLength(0);
       return stakes[2]!.along;
     };
     // So that its side touches the zone: 3/4 in from its middle.
@@ -181,7 +181,7 @@ describe('stakes', () => {
       // R2 has stakes at 1, 3 2/3, 6 1/3 and 9 ft; one at 5 ft with five of them.
       const { stakes } = staked(jobOf([square, feature]), spacings(2 * FOOT));
       expect(
-        stakes!.blocked.map(({ run }) => run),
+        stakes!.held.map(({ run }) => run),
         feature.kind,
       ).toEqual(['R2']);
     }
@@ -203,7 +203,7 @@ describe('stakes', () => {
       ]),
     ]);
     const { stakes } = staked(slot);
-    const inSlot = stakes!.byRun.filter(({ blocked }) => blocked > 0).map(({ run }) => run);
+    const inSlot = stakes!.byRun.filter(({ held }) => held > 0).map(({ run }) => run);
     expect(inSlot).toEqual(['R4', 'R6']);
   });
 
@@ -217,16 +217,16 @@ describe('stakes', () => {
       { closed: false, pourAgainst: false },
     );
     const { stakes } = staked(jobOf([square, skirting]));
-    expect(stakes!.blocked.map(({ run }) => run)).toEqual(['R3', 'R3', 'R3', 'R3', 'R3']);
+    expect(stakes!.held.map(({ run }) => run)).toEqual(['R3', 'R3', 'R3', 'R3', 'R3']);
   });
 
   test('nails go by stakes that can be driven and by corners', () => {
-    const { nails, nailWeight, stakes } = staked(jobOf([square]), {
+    const { fastening, stakes } = staked(jobOf([square]), {
       fastening: { ...defaultPractices().fastening, perStake: 3, perCorner: 4, nailsPerPound: 50 },
     }).stakes!;
     expect(stakes).toHaveLength(18);
-    expect(nails).toBe(18 * 3 + 4 * 4);
-    expect(nailWeight).toBeCloseTo(1.4 * POUND_KG, 12);
+    expect(fastening.count).toBe(18 * 3 + 4 * 4);
+    expect(fastening.weight).toBeCloseTo(1.4 * POUND_KG, 12);
   });
 
   test('turned, the job has as many', () => {
