@@ -9,6 +9,7 @@ import { type RemoveFeature, removeFeature } from './commands/removeFeature.ts';
 import { type SetEdgeDirection, setEdgeDirection } from './commands/setEdgeDirection.ts';
 import { type SetEdgeLength, setEdgeLength } from './commands/setEdgeLength.ts';
 import { type SetFeature, setFeature } from './commands/setFeature.ts';
+import { type SetLumber, setLumber } from './commands/setLumber.ts';
 import { type SetPractices, setPractices } from './commands/setPractices.ts';
 import { type SetRise, setRise } from './commands/setRise.ts';
 import { type SetRound, setRound } from './commands/setRound.ts';
@@ -37,6 +38,7 @@ export type Command =
   | SetEdgeLength
   | SetEdgeDirection
   | SetPractices
+  | SetLumber
   | SetUnits
   | SetText;
 
@@ -97,6 +99,8 @@ function carryOut(job: Job, command: Command): Outcome {
       return setEdgeDirection(job, command);
     case 'set-practices':
       return setPractices(job, command);
+    case 'set-lumber':
+      return setLumber(job, command);
     case 'set-units':
       return setUnits(job, command);
     case 'set-text':

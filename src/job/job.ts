@@ -119,7 +119,7 @@ export type BoardSize = '1x4' | '1x6' | '2x4' | '2x6' | '2x8' | '2x10' | '2x12';
 
 /** Boards on the truck, all alike. */
 export interface TruckBoards {
-  /** Unique in the job. */
+  /** Unique among the boards of truck and yard. */
   readonly id: string;
   readonly size: BoardSize;
   readonly length: Grid;
@@ -130,7 +130,7 @@ export interface TruckBoards {
 
 /** A length of board that the yard sells, as many as one likes. */
 export interface YardBoard {
-  /** Unique in the job. */
+  /** Unique among the boards of truck and yard. */
   readonly id: string;
   readonly size: BoardSize;
   readonly length: Grid;

@@ -38,6 +38,16 @@ export const JOB_PROBLEMS = [
   /** Not a finite number, or not a whole number of grid units. */
   'not-on-grid',
 
+  // Boards of truck and yard. `where` is the field of a row: `truck[0].length`. facts: `seen`, and `least` or `most`.
+  /** Under a foot: no form board. */
+  'board-too-short',
+  /** Longer than any truck carries. */
+  'board-too-long',
+  /** None, or more than anybody carries. */
+  'board-count',
+  /** Less than nothing, or more than any board costs. */
+  'board-price',
+
   // Starting a job from typed sizes. `where` is the size: `length`, `width`, `notchLength`, `notchWidth`.
   /** The notch of the L is as long or as wide as the whole. */
   'notch-too-large',
@@ -74,8 +84,10 @@ export const JOB_PROBLEMS = [
   'field-id-twice',
   /** `nextId` must be beyond every number in use. facts: `seen`, `least`. */
   'field-next-id',
-  /** Only a building line may be open. */
+  /** Only a building line or a utility line may be open. */
   'field-not-closed',
+  /** A utility line has no inside. */
+  'field-not-open',
   /** The blend names a mix that isn't in the list. facts: `mix`. */
   'field-no-such-mix',
   /** A mesh lap as wide as the sheet leaves nothing. */

@@ -1,7 +1,7 @@
 import { type Point, samePoint } from '../geometry/point.ts';
 import { EXTENT_LIMIT } from '../units/grid.ts';
 import { edgeEnd } from './find.ts';
-import type { Feature, Job } from './job.ts';
+import type { Feature, FeatureKind, Job } from './job.ts';
 import type { JobProblemCode } from './problems.ts';
 
 /** Something about a shape that no job may have, in memory or in a file. */
@@ -13,6 +13,9 @@ export interface Unsound {
   readonly facts?: Readonly<Record<string, string | number>>;
   readonly at?: readonly Point[];
 }
+
+/** A wall has a face; a buried line has no inside at all. */
+const MAY_BE_OPEN: readonly FeatureKind[] = ['building-line', 'utility-line'];
 
 /** No place may be farther from the origin than this, 2 km: beyond it something has gone wrong. */
 const FARTHEST = 10 * EXTENT_LIMIT;
@@ -38,7 +41,8 @@ function shapeUnsound(feature: Feature): readonly Unsound[] {
   }
   const { corners, closed } = shape;
   const found: Unsound[] = [];
-  if (!closed && feature.kind !== 'building-line') found.push(say('field-not-closed'));
+  if (closed && feature.kind === 'utility-line') found.push(say('field-not-open'));
+  if (!closed && !MAY_BE_OPEN.includes(feature.kind)) found.push(say('field-not-closed'));
   const least = closed && !corners.some(({ rise }) => rise !== 0) ? 3 : 2;
   if (corners.length < least) found.push(say('too-few-corners', { facts: { least } }));
   corners.forEach((corner, index) => {

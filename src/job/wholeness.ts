@@ -1,13 +1,14 @@
 import type { Problem } from '../units/result.ts';
 import { raisedNextId } from './ids.ts';
 import type { Job } from './job.ts';
+import { lumberIdProblems } from './lumberProblems.ts';
 import { practiceProblems } from './practiceProblems.ts';
 import { attachmentRefusal } from './settle.ts';
 import { unsoundness } from './soundness.ts';
 
 /** What is wrong with a job whose fields are right one by one: each problem with its place in the file. */
 export function wholenessProblems(job: Job): readonly Problem[] {
-  const ids = idProblems(job);
+  const ids = [...idProblems(job), ...lumberIdProblems(job.lumber, 'job.lumber.')];
   // With an id in use twice, what names it may mean either.
   const shapes = ids.length > 0 ? [] : shapeProblems(job);
   return [...ids, ...shapes, ...practiceProblems(job.practices, 'job.practices')];
@@ -26,12 +27,6 @@ function idProblems(job: Job): readonly Problem[] {
     shape.corners.forEach((corner, at) => {
       note(corner.id, `job.features[${index}].shape.corners[${at}].id`);
     });
-  });
-  job.lumber.truck.forEach(({ id }, at) => {
-    note(id, `job.lumber.truck[${at}].id`);
-  });
-  job.lumber.yard.forEach(({ id }, at) => {
-    note(id, `job.lumber.yard[${at}].id`);
   });
   job.handStakes.forEach(({ id }, at) => {
     note(id, `job.handStakes[${at}].id`);

@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { apply } from '../../src/job/commands.ts';
 import { demoJob } from '../../src/job/demo.ts';
+import type { Feature, TruckBoards } from '../../src/job/job.ts';
 import { parseJob } from '../../src/job/parse.ts';
 import { JOB_PROBLEMS } from '../../src/job/problems.ts';
 import { serializeJob } from '../../src/job/serialize.ts';
 import { blankJob } from '../../src/job/start.ts';
+import { FOOT, METRE } from '../../src/units/grid.ts';
 import { numbersFrom, randomCommand, walk, walkSeed } from './randomCommands.ts';
-import { done, frozen, jobOf, padOf, refused } from './site.ts';
+import { done, frozen, jobOf, outline, padOf, refused } from './site.ts';
 
 describe('any walk of commands', { timeout: 60_000 }, () => {
   test('leaves a job that its own file reader takes, and comes back from it the same', () => {
@@ -139,6 +141,89 @@ test('settings that belong to another kind are refused', () => {
   expect(wall.features.find(({ id }) => id === 'f6')).toMatchObject({
     pourAgainst: true,
     name: 'Wall',
+  });
+});
+
+test('a utility line is open, and says what it carries', () => {
+  const line = (closed: boolean): Feature => ({
+    id: 'f1',
+    name: '',
+    kind: 'utility-line',
+    service: 'gas',
+    shape: outline('0,0 50,0 50,90', 2, closed),
+  });
+  expect(refused(blankJob(), { do: 'add-feature', feature: line(true) })).toBe('field-not-open');
+  const job = jobOf(line(false));
+  expect(refused(job, { do: 'set-feature', feature: 'f1', closed: true })).toBe(
+    'not-for-this-kind',
+  );
+  const water = done(job, { do: 'set-feature', feature: 'f1', service: 'water' });
+  expect(water.features[0]).toMatchObject({ service: 'water' });
+  const pad = jobOf(padOf('0,0 10,0 10,10'));
+  expect(refused(pad, { do: 'set-feature', feature: 'f1', service: 'water' })).toBe(
+    'not-for-this-kind',
+  );
+});
+
+describe('boards of truck and yard', () => {
+  const job = demoJob();
+  const board: TruckBoards = {
+    id: 't1',
+    size: '2x4',
+    length: 12 * FOOT,
+    count: 2,
+    twisted: false,
+  };
+  const set = (part: Partial<TruckBoards> & { readonly more?: TruckBoards }) => {
+    const { more, ...changed } = part;
+    const truck = [{ ...board, ...changed }, ...(more ? [more] : [])];
+    return apply(job, { do: 'set-lumber', lumber: { ...job.lumber, truck } });
+  };
+
+  test('what is right goes in, and nothing else changes', () => {
+    const outcome = set({});
+    expect(outcome).toMatchObject({ ok: true, value: { lumber: { truck: [board] } } });
+    if (outcome.ok) expect({ ...outcome.value, lumber: job.lumber }).toEqual(job);
+  });
+  test('no length, an absurd one, or none that is a number', () => {
+    for (const [length, code] of [
+      [0, 'board-too-short'],
+      [-FOOT, 'board-too-short'],
+      [FOOT - 1, 'board-too-short'],
+      [20 * METRE + 1, 'board-too-long'],
+      [Number.NaN, 'field-type'],
+      [12.5, 'field-type'],
+    ] as const) {
+      expect(set({ length })).toMatchObject({ problems: { code, where: 'truck[0].length' } });
+    }
+    expect(set({ length: FOOT })).toMatchObject({ ok: true });
+    expect(set({ length: 20 * METRE })).toMatchObject({ ok: true });
+  });
+  test('none, or a price below nothing', () => {
+    expect(set({ count: 0 })).toMatchObject({
+      problems: { code: 'board-count', where: 'truck[0].count' },
+    });
+    const yard = [{ id: 'y1', size: '2x4', length: 8 * FOOT, price: -1 }] as const;
+    expect(apply(job, { do: 'set-lumber', lumber: { truck: [], yard } })).toMatchObject({
+      problems: { code: 'board-price', where: 'yard[0].price' },
+    });
+  });
+  test('one id for two rows, in one list or across them', () => {
+    expect(set({ more: board })).toMatchObject({
+      problems: { code: 'field-id-twice', where: 'truck[1].id', facts: { id: 't1' } },
+    });
+    const yard = [{ id: 't1', size: '2x4', length: 8 * FOOT }] as const;
+    expect(apply(job, { do: 'set-lumber', lumber: { truck: [board], yard } })).toMatchObject({
+      problems: { code: 'field-id-twice', where: 'yard[0].id' },
+    });
+  });
+  test('a feature may have the number of a board: they are named apart', () => {
+    const next = apply(job, {
+      do: 'set-lumber',
+      lumber: { truck: [{ ...board, id: 'f20' }], yard: [] },
+    });
+    if (!next.ok) throw new Error('A board was refused for a feature’s id.');
+    expect(parseJob(serializeJob(next.value))).toEqual({ ok: true, value: next.value });
   });
 });
 

@@ -172,6 +172,29 @@ describe('a broken field is named with its place', () => {
     expect(problemsOf(edited(path, value))[0]).toBe(problem);
   });
 
+  test('a board without length, an id for two boards, a utility line that goes round', () => {
+    const brokenBy = (breaks: (job: ReturnType<typeof JSON.parse>) => void) => {
+      const file = JSON.parse(serializeJob(demoJob()));
+      breaks(file.job);
+      return problemsOf(JSON.stringify(file));
+    };
+    expect(
+      brokenBy(({ lumber }) => {
+        lumber.yard[1].length = 0;
+      }),
+    ).toEqual(['field-range job.lumber.yard[1].length']);
+    expect(
+      brokenBy(({ lumber }) => {
+        lumber.yard[1].id = lumber.yard[0].id;
+      }),
+    ).toEqual(['field-id-twice job.lumber.yard[1].id']);
+    expect(
+      brokenBy(({ features }) => {
+        features[0] = { ...features[0], kind: 'utility-line', service: 'gas' };
+      }),
+    ).toEqual(['field-not-open job.features[0].shape']);
+  });
+
   test('a number too large for a number', () => {
     const text = SAMPLE.replace(/"thickness": \d+/, '"thickness": 1e999');
     expect(text).not.toBe(SAMPLE);

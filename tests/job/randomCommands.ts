@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { apply, type Command } from '../../src/job/commands.ts';
-import { defaultPractices } from '../../src/job/defaults.ts';
+import { defaultLumber, defaultPractices } from '../../src/job/defaults.ts';
 import type { Corner, Feature, FeatureKind, Job, Shape } from '../../src/job/job.ts';
 import { INCH, METRE } from '../../src/units/grid.ts';
 
@@ -15,6 +15,7 @@ const KINDS: readonly FeatureKind[] = [
   'block-out',
   'patch',
   'no-stake-zone',
+  'utility-line',
 ];
 
 function pick<T>(draw: Draw, list: readonly T[]): T | undefined {
@@ -89,6 +90,7 @@ export function randomCommand(job: Job, draw: Draw): Command {
   const neighbour = pick(draw, corners);
   const to = neighbour && draw() < 0.2 ? { x: neighbour.x, y: neighbour.y } : point(draw);
   const practices = defaultPractices();
+  const twisted = draw() < 0.3;
   const degrees = draw() < 0.5 ? 90 * Math.floor(draw() * 9 - 4) : draw() * 720 - 360;
   const commands: readonly Command[] = [
     ...(draw() < 0.3 ? [{ do: 'remove-feature', feature } as const] : []),
@@ -98,6 +100,7 @@ export function randomCommand(job: Job, draw: Draw): Command {
       ...(draw() < 0.5 ? { name: 'Walk' } : {}),
       ...(draw() < 0.3 ? { closed: draw() < 0.5 } : {}),
       ...(draw() < 0.3 ? { pourAgainst: draw() < 0.5 } : {}),
+      ...(draw() < 0.1 ? { service: 'sewer' as const } : {}),
       ...(draw() < 0.2 ? { treads: Math.floor(draw() * 60) } : {}),
     },
     { do: 'order-feature', feature, to: Math.floor(draw() * 9) - 2 },
@@ -129,6 +132,16 @@ export function randomCommand(job: Job, draw: Draw): Command {
         ...practices,
         thickness: length(draw),
         mesh: { ...practices.mesh, lap: length(draw) },
+      },
+    },
+    {
+      do: 'set-lumber',
+      lumber: {
+        ...defaultLumber(),
+        truck: [
+          { id: 't1', size: '2x4', length: length(draw), count: Math.floor(draw() * 9), twisted },
+          { id: draw() < 0.9 ? 't2' : 't1', size: '1x6', length: 96 * INCH, count: 1, twisted },
+        ],
       },
     },
     { do: 'set-units', units: draw() < 0.5 ? 'metric' : 'decimal-feet' },

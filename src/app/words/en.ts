@@ -88,6 +88,7 @@ export const en = {
     'set-edge-length': 'edge length',
     'set-edge-direction': 'edge direction',
     'set-practices': 'practices',
+    'set-lumber': 'boards on hand',
     'set-units': 'units',
     'set-text': 'name and notes',
   } as Readonly<Record<string, string>>,

@@ -10,7 +10,7 @@ export const en = {
     'block-out': 'Block-out',
     patch: 'Patch',
     'no-stake-zone': 'No stakes',
-    'utility-line': 'Buried line',
+    'utility-line': 'Utility line',
   } satisfies Record<FeatureKind, string>,
   radius: (length: string) => `R ${length}`,
   diameter: (length: string) => `Ø ${length}`,

@@ -1,6 +1,6 @@
 import { fieldProblems } from '../fields.ts';
 import { findFeature, withFeature } from '../find.ts';
-import type { Feature, Job } from '../job.ts';
+import type { Feature, Job, Service } from '../job.ts';
 import { type Outcome, refuse } from '../refusal.ts';
 import { featureSchema } from '../schema.ts';
 import { withAttachmentsTo } from '../settle.ts';
@@ -16,6 +16,8 @@ export interface SetFeature {
   readonly closed?: boolean;
   /** Steps alone. */
   readonly treads?: number;
+  /** Utility lines alone. */
+  readonly service?: Service;
 }
 
 export function setFeature(job: Job, command: SetFeature): Outcome {
@@ -45,7 +47,8 @@ export function setFeature(job: Job, command: SetFeature): Outcome {
 function foreignSetting({ kind }: Feature, command: SetFeature): string | null {
   if (kind !== 'building-line' && command.pourAgainst !== undefined) return 'pourAgainst';
   if (kind !== 'building-line' && command.closed !== undefined) return 'closed';
-  return kind !== 'steps' && command.treads !== undefined ? 'treads' : null;
+  if (kind !== 'steps' && command.treads !== undefined) return 'treads';
+  return kind !== 'utility-line' && command.service !== undefined ? 'service' : null;
 }
 
 function changedFeature(feature: Feature, command: SetFeature): Feature {
@@ -57,6 +60,8 @@ function changedFeature(feature: Feature, command: SetFeature): Feature {
     }
     case 'steps':
       return { ...feature, name, treads: command.treads ?? feature.treads };
+    case 'utility-line':
+      return { ...feature, name, service: command.service ?? feature.service };
     default:
       return { ...feature, name };
   }

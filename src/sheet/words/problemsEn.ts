@@ -66,6 +66,15 @@ export const problems: Readonly<
   'not-on-grid': 'That isn’t a usable number. Type it again.',
   'notch-too-large': 'The notch is as long or as wide as the whole pad. Make it smaller.',
 
+  // Boards of truck and yard.
+  'board-too-short':
+    'A board of a list must be 1 ft (305 mm) long at least. Look for a missing unit: a bare 12 is read as inches. When no board is left, take the row away.',
+  'board-too-long':
+    'A board longer than 20 m (65 ft) comes on no truck. Look for a unit or a digit too many.',
+  'board-count':
+    'How many boards must be a whole number from 1 to 1000. When none are left, take the row away.',
+  'board-price': 'A price can’t be less than nothing, nor as much as that. Type it again.',
+
   // Files.
   'file-empty': 'The file is empty. Choose another.',
   'file-not-json':
@@ -86,7 +95,9 @@ export const problems: Readonly<
   'field-id': '{seen} is no id: letters, digits, - and _ only.',
   'field-id-twice': 'The id {id} is used twice.',
   'field-next-id': 'The next free number is {seen}, but {least} and below are in use.',
-  'field-not-closed': 'Only a building line may be open.',
+  'field-not-closed': 'Only a building line or a utility line may be open.',
+  'field-not-open':
+    'A utility line must be open: it runs from its first corner to its last and goes round nothing.',
   'field-no-such-mix': 'The blend names a mix that isn’t in the list ({mix}).',
   'field-lap':
     'A mesh lap as wide as the sheet leaves nothing of it. Make the lap smaller, or the sheet larger.',

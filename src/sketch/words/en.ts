@@ -10,7 +10,7 @@ const kinds: Record<FeatureKind, string> = {
   'block-out': 'Block-out',
   patch: 'Patch',
   'no-stake-zone': 'No-stake zone',
-  'utility-line': 'Buried line',
+  'utility-line': 'Utility line',
 };
 
 const snaps: Record<SnapReason, string> = {
