@@ -31,6 +31,13 @@ export const UNIT_PROBLEMS = [
   'share-empty',
   'share-unreadable',
   'share-comma',
+  'money-empty',
+  'money-unreadable',
+  'money-comma',
+  /** More than two places after the point. */
+  'money-places',
+  /** Less than nothing, or more than a hundred million. */
+  'money-range',
   'angle-empty',
   'angle-unreadable',
   /** More than a full turn. */

@@ -35,6 +35,12 @@ export const problems: Readonly<
   'share-empty': 'Type a percentage, like 10%.',
   'share-unreadable': '“{where}” isn’t a percentage I can read. Write it like 10% or 7.5%.',
   'share-comma': 'The comma in “{where}” isn’t clear. Write a point for decimals.',
+  'money-empty': 'Type a price, like 12.50.',
+  'money-unreadable': '“{where}” isn’t a price I can read. Write it like 12.50.',
+  'money-comma':
+    'The comma in “{where}” could part thousands or decimals. Write a point for decimals, and thousands without a comma.',
+  'money-places': '“{where}” has more than two places after the point. A price has two.',
+  'money-range': '“{where}” is less than nothing, or more than any price. Type it again.',
   'angle-empty': 'Type an angle in degrees, like 90 or 22.5.',
   'angle-unreadable':
     "“{where}” isn’t an angle I can read. Write degrees, like 90, 22.5 or 22°30'.",
