@@ -1,5 +1,6 @@
 import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
+import type { Searched } from '../../takeoff/searched.ts';
 import type { Answer, Ask } from './messages.ts';
 
 /** A worker at the other end of a wire, so that tests can stand in for it. */
@@ -19,9 +20,15 @@ export type Outcome =
   /** It didn't answer in time and was ended. */
   | { readonly is: 'stuck' };
 
+/** What a takeoff is figured from. */
+export interface Given {
+  readonly job: Job;
+  readonly searched: Searched;
+}
+
 export interface TakeoffWorker {
   /** Newest wins: a job that is still waiting when another is asked for is never figured. */
-  readonly ask: (job: Job) => void;
+  readonly ask: (given: Given) => void;
   readonly end: () => void;
 }
 
@@ -29,11 +36,11 @@ export interface TakeoffWorker {
 export function createTakeoffWorker(
   start: StartWorker,
   patience: number,
-  onOutcome: (job: Job, outcome: Outcome) => void,
+  onOutcome: (given: Given, outcome: Outcome) => void,
 ): TakeoffWorker {
   let worker: WorkerLike | null = null;
-  let busy: { readonly id: number; readonly job: Job } | null = null;
-  let waiting: Job | null = null;
+  let busy: { readonly id: number; readonly given: Given } | null = null;
+  let waiting: Given | null = null;
   let watchdog: ReturnType<typeof setTimeout> | undefined;
   let lastId = 0;
 
@@ -48,28 +55,31 @@ export function createTakeoffWorker(
     clearTimeout(watchdog);
     const done = busy;
     busy = null;
-    if (done) onOutcome(done.job, outcome);
+    if (done) onOutcome(done.given, outcome);
     next();
   }
 
   function next() {
     if (busy || !waiting) return;
-    const job = waiting;
+    const given = waiting;
     waiting = null;
     lastId += 1;
-    busy = { id: lastId, job };
+    busy = { id: lastId, given };
     try {
       worker ??= begin();
-      worker.ask({ id: lastId, job });
+      worker.ask({ id: lastId, ...given });
     } catch (error) {
       end();
-      onOutcome(job, { is: 'failed', why: error instanceof Error ? error.message : String(error) });
+      onOutcome(given, {
+        is: 'failed',
+        why: error instanceof Error ? error.message : String(error),
+      });
       return;
     }
     watchdog = setTimeout(() => {
       const late = busy;
       end();
-      if (late) onOutcome(late.job, { is: 'stuck' });
+      if (late) onOutcome(late.given, { is: 'stuck' });
       next();
     }, patience);
   }
@@ -87,15 +97,15 @@ export function createTakeoffWorker(
       (why) => {
         const lost = busy;
         end();
-        if (lost) onOutcome(lost.job, { is: 'failed', why });
+        if (lost) onOutcome(lost.given, { is: 'failed', why });
         next();
       },
     );
   }
 
   return {
-    ask: (job) => {
-      waiting = job;
+    ask: (given) => {
+      waiting = given;
       next();
     },
     end: () => {

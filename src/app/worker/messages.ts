@@ -1,10 +1,12 @@
 import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
+import type { Searched } from '../../takeoff/searched.ts';
 
 /** What the page asks of the worker. */
 export interface Ask {
   readonly id: number;
   readonly job: Job;
+  readonly searched: Searched;
 }
 
 /** What comes back: `took` in milliseconds inside the worker; `failed` is our own fault, for the record. */

@@ -2,11 +2,19 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createLiveTakeoffs } from '../../../src/app/worker/live.ts';
 import type { Answer, Ask } from '../../../src/app/worker/messages.ts';
 import type { Job } from '../../../src/job/job.ts';
+import type { BoardPlan } from '../../../src/takeoff/boards/plan.ts';
 import type { Takeoff } from '../../../src/takeoff/result.ts';
+import type { Searched } from '../../../src/takeoff/searched.ts';
 
-/** Stands for a takeoff: its one note tells which job it is of. */
-function takeoffOf(job: Job): Takeoff {
-  return { notes: [{ code: job.name, weight: 'assumption', station: 'ground' }] };
+/** Stands for a takeoff: its one note tells which job it is of, and with what find of the searches. */
+function takeoffOf(job: Job, { boards }: Searched = {}): Takeoff {
+  const code = boards ? `${job.name}+${boards.key}` : job.name;
+  return { notes: [{ code, weight: 'assumption', station: 'ground' }] };
+}
+
+/** A find of the searches, told apart by its key. */
+function found(key: string): Searched {
+  return { boards: { key, plan: {} as BoardPlan } };
 }
 
 function jobOf(name: string, corners = 4): Job {
@@ -21,11 +29,11 @@ function setUp() {
   const asks: Ask[] = [];
   const workers: { readonly ended: boolean; readonly onAnswer: (answer: Answer) => void }[] = [];
   const takeoffs = createLiveTakeoffs({
-    figure: (job) => {
+    figure: (job, searched) => {
       here.push(job.name);
       time += cost;
       if (job.name === 'breaks') throw new Error('impossible');
-      return takeoffOf(job);
+      return takeoffOf(job, searched);
     },
     startWorker: (onAnswer) => {
       const worker = {
@@ -60,7 +68,7 @@ function setUp() {
     answer: (took = 1) => {
       const ask = asks.at(-1);
       if (!ask) throw new Error('Nothing was asked.');
-      const takeoff = takeoffOf(ask.job);
+      const takeoff = takeoffOf(ask.job, ask.searched);
       workers.at(-1)?.onAnswer({ id: ask.id, took, takeoff });
     },
   };
@@ -159,5 +167,64 @@ describe('live takeoff', () => {
     expect(shown()).toBe('small current');
     answer();
     expect(shown()).toBe('small current');
+  });
+
+  it('figures the job again with what a search found, once', () => {
+    const { takeoffs, here, shown } = setUp();
+    takeoffs.want(jobOf('job'));
+    const better = found('better');
+    takeoffs.search(better);
+    takeoffs.search({ ...better });
+    expect(shown()).toBe('job+better current');
+    expect(here).toEqual(['job', 'job']);
+    takeoffs.want(jobOf('next'));
+    expect(shown()).toBe('next+better current');
+  });
+
+  it('has the worker figure a slow job with what a search found, and calls its figures true meanwhile', () => {
+    const { takeoffs, here, asks, shown, answer } = setUp();
+    takeoffs.want(jobOf('huge', 101));
+    answer(20);
+    const better = found('better');
+    takeoffs.search(better);
+    takeoffs.search(better);
+    expect(shown()).toBe('huge current');
+    expect(asks).toHaveLength(2);
+    answer(20);
+    expect(shown()).toBe('huge+better current');
+    expect(here).toEqual([]);
+  });
+
+  it('drops late news with an earlier find, and of an earlier job once this one is figured', () => {
+    const { takeoffs, asks, workers, shown, answer } = setUp();
+    takeoffs.want(jobOf('other', 101));
+    takeoffs.want(jobOf('small'));
+    takeoffs.search(found('better'));
+    expect(shown()).toBe('small+better current');
+    answer(20);
+    expect(shown()).toBe('small+better current');
+
+    takeoffs.want(jobOf('huge', 101));
+    answer(20);
+    takeoffs.search(found('first'));
+    takeoffs.search(found('second'));
+    workers[0]?.onAnswer({ id: asks.at(-1)!.id, took: 20, takeoff: takeoffOf(jobOf('huge'), {}) });
+    expect(shown()).toBe('huge current');
+    answer(20);
+    expect(shown()).toBe('huge+second current');
+  });
+
+  it('comes back by undo to what was known of the job, and figures it again if more is known by now', () => {
+    const { takeoffs, here, shown } = setUp();
+    const job = jobOf('job');
+    takeoffs.want(job);
+    takeoffs.search(found('first'));
+    takeoffs.want(jobOf('edited'));
+    takeoffs.search(found('of the edited'));
+    takeoffs.want(job);
+    expect(shown()).toBe('job+first current');
+    expect(here).toEqual(['job', 'job', 'edited', 'edited']);
+    takeoffs.search(found('later'));
+    expect(shown()).toBe('job+later current');
   });
 });

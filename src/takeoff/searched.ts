@@ -1,0 +1,9 @@
+import type { BoardPlan } from './boards/plan.ts';
+
+/**
+ * What the slow searches have found so far, each with the key of the problem that it answers: an answer to another
+ * problem than the job's is left aside.
+ */
+export interface Searched {
+  readonly boards?: { readonly key: string; readonly plan: BoardPlan };
+}
