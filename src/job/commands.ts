@@ -1,11 +1,14 @@
 import { type AddFeature, addFeature } from './commands/addFeature.ts';
+import { type FreeStake, type FreeStakes, freeStake, freeStakes } from './commands/freeStake.ts';
 import { type InsertCorner, insertCorner } from './commands/insertCorner.ts';
 import { type MirrorFeature, mirrorFeature } from './commands/mirrorFeature.ts';
 import { type MoveCorner, moveCorner } from './commands/moveCorner.ts';
 import { type MoveFeature, moveFeature } from './commands/moveFeature.ts';
 import { type OrderFeature, orderFeature } from './commands/orderFeature.ts';
+import { type PinStake, pinStake } from './commands/pinStake.ts';
 import { type RemoveCorner, removeCorner } from './commands/removeCorner.ts';
 import { type RemoveFeature, removeFeature } from './commands/removeFeature.ts';
+import { type RemoveStake, removeStake } from './commands/removeStake.ts';
 import { type SetEdgeDirection, setEdgeDirection } from './commands/setEdgeDirection.ts';
 import { type SetEdgeLength, setEdgeLength } from './commands/setEdgeLength.ts';
 import { type SetFeature, setFeature } from './commands/setFeature.ts';
@@ -39,6 +42,10 @@ export type Command =
   | SetEdgeDirection
   | SetPractices
   | SetLumber
+  | PinStake
+  | RemoveStake
+  | FreeStake
+  | FreeStakes
   | SetUnits
   | SetText;
 
@@ -101,6 +108,14 @@ function carryOut(job: Job, command: Command): Outcome {
       return setPractices(job, command);
     case 'set-lumber':
       return setLumber(job, command);
+    case 'pin-stake':
+      return pinStake(job, command);
+    case 'remove-stake':
+      return removeStake(job, command);
+    case 'free-stake':
+      return freeStake(job, command);
+    case 'free-stakes':
+      return freeStakes(job);
     case 'set-units':
       return setUnits(job, command);
     case 'set-text':

@@ -8,6 +8,12 @@ export const JOB_PROBLEMS = [
   'no-such-feature',
   /** The corner is no longer in the feature. */
   'no-such-corner',
+  /** The stake is no longer among those set by hand. */
+  'no-such-stake',
+  /** A stake was set by hand at this very place already. */
+  'stake-there-already',
+  /** More stakes set by hand than a job may have. facts: `most`. */
+  'too-many-hand-stakes',
   /** An edge was meant, but an open line has none after its last corner. */
   'no-such-edge',
   /** The feature's id, or one of its corners', is used already. */

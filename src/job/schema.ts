@@ -8,6 +8,9 @@ import { TEXT_MOST } from './textLimits.ts';
 export const FORMAT = 'notchpad-job';
 export const VERSION = 2;
 
+/** More stakes set by hand than this are on no job. Our own limit. */
+export const MOST_HAND_STAKES = 20_000;
+
 const ID = /^[A-Za-z0-9_-]{1,40}$/;
 
 function whole(least: number, most: number) {
@@ -201,7 +204,7 @@ export const jobSchemaParts = v.strictObject({
   features: v.pipe(v.array(featureSchema), v.maxLength(5_000)),
   practices: practicesSchema,
   lumber: lumberSchema,
-  handStakes: v.pipe(v.array(handStakeSchema), v.maxLength(20_000)),
+  handStakes: v.pipe(v.array(handStakeSchema), v.maxLength(MOST_HAND_STAKES)),
   nextId: whole(1, Number.MAX_SAFE_INTEGER),
 });
 

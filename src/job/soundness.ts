@@ -59,6 +59,11 @@ function shapeUnsound(feature: Feature): readonly Unsound[] {
   return found;
 }
 
+/** What is unsound about a place that no shape has: off the grid, or too far away. */
+export function placeUnsound({ x, y }: Point): JobProblemCode | null {
+  return numberUnsound(x, y, 0);
+}
+
 function numberUnsound(a: number, b: number, c: number): JobProblemCode | null {
   if (!(Number.isSafeInteger(a) && Number.isSafeInteger(b) && Number.isSafeInteger(c))) {
     return 'not-on-grid';

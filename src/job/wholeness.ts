@@ -1,17 +1,22 @@
 import type { Problem } from '../units/result.ts';
-import { raisedNextId } from './ids.ts';
+import { raisedNextId, usedIds } from './ids.ts';
 import type { Job } from './job.ts';
 import { lumberIdProblems } from './lumberProblems.ts';
 import { practiceProblems } from './practiceProblems.ts';
 import { attachmentRefusal } from './settle.ts';
-import { unsoundness } from './soundness.ts';
+import { placeUnsound, unsoundness } from './soundness.ts';
 
 /** What is wrong with a job whose fields are right one by one: each problem with its place in the file. */
 export function wholenessProblems(job: Job): readonly Problem[] {
   const ids = [...idProblems(job), ...lumberIdProblems(job.lumber, 'job.lumber.')];
   // With an id in use twice, what names it may mean either.
   const shapes = ids.length > 0 ? [] : shapeProblems(job);
-  return [...ids, ...shapes, ...practiceProblems(job.practices, 'job.practices')];
+  return [
+    ...ids,
+    ...shapes,
+    ...handStakeProblems(job),
+    ...practiceProblems(job.practices, 'job.practices'),
+  ];
 }
 
 function idProblems(job: Job): readonly Problem[] {
@@ -31,12 +36,19 @@ function idProblems(job: Job): readonly Problem[] {
   job.handStakes.forEach(({ id }, at) => {
     note(id, `job.handStakes[${at}].id`);
   });
-  const least = raisedNextId(job.nextId, job.features);
+  const least = raisedNextId(job.nextId, usedIds(job));
   if (least > job.nextId) {
     const facts = { seen: job.nextId, least };
     problems.push({ code: 'field-next-id', where: 'job.nextId', facts });
   }
   return problems;
+}
+
+function handStakeProblems({ handStakes }: Job): readonly Problem[] {
+  return handStakes.flatMap(({ at }, index): readonly Problem[] => {
+    const code = placeUnsound(at);
+    return code ? [{ code, where: `job.handStakes[${index}].at` }] : [];
+  });
 }
 
 function shapeProblems(job: Job): readonly Problem[] {

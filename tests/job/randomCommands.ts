@@ -89,6 +89,7 @@ export function randomCommand(job: Job, draw: Draw): Command {
   const moves = draw() < 0.5 ? 'start' : 'end';
   const neighbour = pick(draw, corners);
   const to = neighbour && draw() < 0.2 ? { x: neighbour.x, y: neighbour.y } : point(draw);
+  const hand = pick(draw, job.handStakes)?.id;
   const practices = defaultPractices();
   const twisted = draw() < 0.3;
   const degrees = draw() < 0.5 ? 90 * Math.floor(draw() * 9 - 4) : draw() * 720 - 360;
@@ -144,6 +145,14 @@ export function randomCommand(job: Job, draw: Draw): Command {
         ],
       },
     },
+    { do: 'pin-stake', at: to, ...(hand && draw() < 0.5 ? { id: hand } : {}) },
+    {
+      do: 'remove-stake',
+      at: hand ? to : point(draw),
+      ...(hand && draw() < 0.5 ? { id: hand } : {}),
+    },
+    { do: 'free-stake', id: hand ?? 's0' },
+    ...(draw() < 0.1 ? [{ do: 'free-stakes' } as const] : []),
     { do: 'set-units', units: draw() < 0.5 ? 'metric' : 'decimal-feet' },
     { do: 'set-text', name: `Job ${draw()}`, notes: 'x'.repeat(Math.floor(draw() * 21_000)) },
   ];

@@ -1,5 +1,5 @@
 import { fieldProblems } from '../fields.ts';
-import { raisedNextId, usedIds } from '../ids.ts';
+import { featureIds, raisedNextId, usedIds } from '../ids.ts';
 import type { Feature, Job } from '../job.ts';
 import { type Outcome, refuse } from '../refusal.ts';
 import { featureSchema } from '../schema.ts';
@@ -13,11 +13,12 @@ export interface AddFeature {
 export function addFeature(job: Job, { feature }: AddFeature): Outcome {
   const [problem] = fieldProblems(featureSchema, feature, '');
   if (problem) return { ok: false, problems: { ...problem, where: feature.id } };
-  const used = new Set(usedIds(job.features));
-  for (const id of usedIds([feature])) {
+  const added = featureIds([feature]);
+  const used = new Set(usedIds(job));
+  for (const id of added) {
     if (used.has(id)) return refuse('id-taken', feature.id, { facts: { id } });
     used.add(id);
   }
   const features = [...job.features, feature];
-  return { ok: true, value: { ...job, features, nextId: raisedNextId(job.nextId, [feature]) } };
+  return { ok: true, value: { ...job, features, nextId: raisedNextId(job.nextId, added) } };
 }

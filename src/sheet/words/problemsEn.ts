@@ -49,6 +49,10 @@ export const problems: Readonly<
   // Commands.
   'no-such-feature': 'That shape isn’t in the job any more. Pick it again.',
   'no-such-corner': 'That corner isn’t there any more. Pick it again.',
+  'no-such-stake': 'That stake isn’t set by hand any more. Pick it again.',
+  'stake-there-already':
+    'A stake is set by hand at this very place already. Move that one, or free it.',
+  'too-many-hand-stakes': 'No more than {most} stakes can be set by hand. Free some of them first.',
   'no-such-edge': 'There is no edge after the last corner of an open line. Pick another edge.',
   'id-taken': 'Two things in a job can’t have the same id. Draw it again.',
   'not-an-outline': 'This shape is round and has no corners. Change its middle or its diameter.',
