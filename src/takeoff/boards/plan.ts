@@ -27,8 +27,8 @@ export interface BoardDemand {
   readonly need: Grid;
   readonly most: Grid;
   /**
-   * Where along the run, from the start of its boards, two of them may meet: where a stake can be driven on both sides
-   * of the splice. Empty: nowhere.
+   * Where along the run two of its boards may meet: where a stake can be driven on both sides of the splice. From where
+   * the boards start when they run just `start.past` past the corner, however far they do run past it. Empty: nowhere.
    */
   readonly spliceOn: readonly Stretch[];
 }
@@ -61,7 +61,10 @@ export interface BoardPiece {
   /** 'A1', 'A2'…: the board's letter, and its place on it. */
   readonly mark: string;
   readonly run: string;
-  /** From the start of the run's boards, and its length. */
+  /**
+   * From where the run's boards start when they run just `start.past` past its corner, as `spliceOn` is measured: negative
+   * by what the first piece runs long there. A run of one piece runs long at its end first.
+   */
   readonly from: Grid;
   readonly length: Grid;
 }
@@ -85,7 +88,10 @@ export interface BoardCost {
   readonly price: number;
   readonly cuts: number;
   readonly splices: number;
-  /** Left over of boards that were cut, all in all. */
+  /**
+   * Length of the boards used over what the runs need: left over, run long or gone to sawdust. To run a piece long only
+   * to have less left of its board is no better.
+   */
   readonly waste: Grid;
 }
 
