@@ -7,7 +7,7 @@ import {
   SQUARE_FOOT,
   SQUARE_METRE,
 } from '../units/grid.ts';
-import type { Lumber, Practices } from './job.ts';
+import type { Lumber, MeshStock, Practices } from './job.ts';
 
 /** One pound per hundred square feet in kg per square metre. */
 const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT);
@@ -41,6 +41,20 @@ export function defaultLumber(): Lumber {
     yard: sizes.flatMap((size) =>
       feet.map((length) => ({ id: `y${size}-${length}`, size, length: length * FOOT })),
     ),
+  };
+}
+
+/**
+ * Flat sheets 5 × 10 ft, and the roll 5 × 150 ft for what is large enough to use one up, without prices: common practice;
+ * the roll's size is a textbook's.
+ */
+export function defaultMeshStock(): MeshStock {
+  return {
+    truck: [],
+    yard: [
+      { id: 'm5x10', form: 'sheet', length: 10 * FOOT, width: 5 * FOOT },
+      { id: 'm5x150', form: 'roll', length: 150 * FOOT, width: 5 * FOOT },
+    ],
   };
 }
 
@@ -106,18 +120,7 @@ export function defaultPractices(): Practices {
       screwsPerBox: 100,
     },
 
-    mesh: {
-      // Flat sheets 5 x 10 ft: common practice.
-      sheetLength: 10 * FOOT,
-      sheetWidth: 5 * FOOT,
-      // One square and 2 in: the rule of the American concrete code for plain wire, from memory.
-      lap: 8 * INCH,
-      // Common practice, no source.
-      cover: 2 * INCH,
-      // 6x6-W1.4xW1.4: 6 in squares, 21 lb per 100 ft² in published tables.
-      square: 6 * INCH,
-      weight: 21 * POUND_PER_100_SQUARE_FEET,
-    },
+    steel: defaultSteel(),
 
     isolation: {
       // New concrete is kept from whatever stays, so that it can move: common practice.
@@ -150,6 +153,56 @@ export function defaultPractices(): Practices {
       // Ten percent (a military estimating manual), and two bags where that is more: common practice on small jobs.
       share: 0.1,
       minimumBags: 2,
+    },
+  };
+}
+
+/** What a new job starts with of steel. */
+function defaultSteel(): Practices['steel'] {
+  return {
+    kind: 'mesh',
+    mesh: {
+      // The lightest that is commonly sold: common practice.
+      style: '6x6-W1.4',
+      // The same, until a style of one's own is typed: 6 in squares, 21 lb per 100 ft² in published tables.
+      own: { square: 6 * INCH, weight: 21 * POUND_PER_100_SQUARE_FEET },
+      // One square and 2 in: the rule of the American concrete code for plain wire, from memory.
+      lapEnds: 8 * INCH,
+      lapSides: 8 * INCH,
+      // Common practice, no source.
+      cover: 2 * INCH,
+      // Two squares: common practice, no source.
+      leastPiece: 12 * INCH,
+    },
+    // Supports seen from 2 to 6 ft; wire bends underfoot when they are far: the closest of them.
+    supports: { by: 'chairs', spacing: 2 * FOOT },
+    // Common practice, no source.
+    tieSpacing: 2 * FOOT,
+    bars: {
+      // #3 at 18 in each way for walks and drives: common practice. Cover to the edge 3 in against ground, the American
+      // concrete code, from memory. 40 diameters to a lap: from memory.
+      size: '#3',
+      spacing: 18 * INCH,
+      cover: 3 * INCH,
+      lapDiameters: 40,
+      stockLength: 20 * FOOT,
+      // Common practice, no source.
+      cornerLength: 4 * FOOT,
+    },
+    dowels: {
+      use: false,
+      by: 'table',
+      // 5/8 x 12 at 12 in, as published for 5 in slabs.
+      own: { diameter: (5 * INCH) / 8, length: 12 * INCH, spacing: 12 * INCH },
+      set: 'epoxy',
+      fromCorner: 6 * INCH,
+    },
+    drag: {
+      // 1.5 on a granular base is the value of the published examples; two thirds of 65 ksi for drawn wire, published.
+      friction: 1.5,
+      // The spacing of control joints is its own setting; this is between the joints that the steel runs to.
+      jointLength: 10 * FOOT,
+      stress: ((65_000 * 2) / 3) * PSI,
     },
   };
 }

@@ -144,6 +144,50 @@ export interface Lumber {
   readonly yard: readonly YardBoard[];
 }
 
+/**
+ * Welded wire by its designation: squares in inches, then the wire's area in hundredths of a square inch. W2.0 and W2.1
+ * are both sold as 8 gauge (sizes in takeoff/steel/styles.ts).
+ */
+export type MeshStyle =
+  | '6x6-W1.4'
+  | '6x6-W2.0'
+  | '6x6-W2.1'
+  | '6x6-W2.9'
+  | '6x6-W4.0'
+  | '4x4-W1.4'
+  | '4x4-W2.0'
+  | '4x4-W2.1'
+  | '4x4-W2.9'
+  | '4x4-W4.0';
+
+/** Reinforcing bar by its number (sizes in takeoff/steel/bars.ts). */
+export type BarSize = '#3' | '#4' | '#5' | '#6' | '#7' | '#8';
+
+interface MeshBase {
+  /** Unique in the list. */
+  readonly id: string;
+  readonly form: 'sheet' | 'roll';
+  readonly length: Grid;
+  readonly width: Grid;
+}
+
+/** Mesh on the truck: whole sheets, or what is left of a roll, all alike. */
+export interface TruckMesh extends MeshBase {
+  readonly count: number;
+}
+
+/** A sheet or a roll that the yard sells, as many as one likes. */
+export interface YardMesh extends MeshBase {
+  /** Of one sheet or one whole roll, when it is known. */
+  readonly price?: Money;
+}
+
+/** What mesh there is to cut from. */
+export interface MeshStock {
+  readonly truck: readonly TruckMesh[];
+  readonly yard: readonly YardMesh[];
+}
+
 /** A stake that was set by hand: it stands where it was put, or is left out where it would have stood. */
 export interface HandStake {
   /** Unique in the job. */
@@ -228,16 +272,53 @@ export interface Practices {
     readonly screwsPerBox: number;
   };
 
-  readonly mesh: {
-    readonly sheetLength: Grid;
-    readonly sheetWidth: Grid;
-    readonly lap: Grid;
-    /** Distance from the edge of the pour to the nearest wire. */
-    readonly cover: Grid;
-    /** Spacing of the wires (one square). */
-    readonly square: Grid;
-    /** Weight per area, kg per square metre. */
-    readonly weight: number;
+  readonly steel: {
+    readonly kind: 'mesh' | 'bars' | 'none';
+    readonly mesh: {
+      readonly style: MeshStyle | 'own';
+      /** What counts when the style is one's own: one square, and the weight, kg per square metre. */
+      readonly own: { readonly square: Grid; readonly weight: number };
+      readonly lapEnds: Grid;
+      readonly lapSides: Grid;
+      /** Distance from the edge of the pour to the nearest wire. */
+      readonly cover: Grid;
+      /** No piece is cut shorter or narrower than this, and no smaller offcut is kept. */
+      readonly leastPiece: Grid;
+    };
+    /** How the steel gets to its height: on chairs so far apart, or lifted as the concrete is placed. */
+    readonly supports: { readonly by: 'chairs' | 'lifting'; readonly spacing: Grid };
+    /** Ties along a lap, at most so far apart. */
+    readonly tieSpacing: Grid;
+    readonly bars: {
+      readonly size: BarSize;
+      readonly spacing: Grid;
+      readonly cover: Grid;
+      /** Lap of two bars, in diameters of the bar. */
+      readonly lapDiameters: number;
+      /** Length that bars are sold in. */
+      readonly stockLength: Grid;
+      /** Length of the bar laid across each inside corner; 0 for none. */
+      readonly cornerLength: Grid;
+    };
+    /** Dowels into the slab that is there already. */
+    readonly dowels: {
+      readonly use: boolean;
+      /** Size and spacing by the slab's thickness, from a published table, or one's own. */
+      readonly by: 'table' | 'own';
+      readonly own: { readonly diameter: Grid; readonly length: Grid; readonly spacing: Grid };
+      readonly set: 'epoxy' | 'sleeve';
+      /** Kept from corners and from the slab's own joints. */
+      readonly fromCorner: Grid;
+    };
+    /** What the subgrade-drag formula is reckoned with. */
+    readonly drag: {
+      /** Of the slab on what is under it. */
+      readonly friction: number;
+      /** Between joints. */
+      readonly jointLength: Grid;
+      /** Stress that the steel may bear, Pa. */
+      readonly stress: number;
+    };
   };
 
   readonly isolation: {
@@ -281,6 +362,7 @@ export interface Job {
   readonly features: readonly Feature[];
   readonly practices: Practices;
   readonly lumber: Lumber;
+  readonly meshStock: MeshStock;
   readonly handStakes: readonly HandStake[];
   /** Next number for a feature or corner id (`f7`, `c12`); only grows. */
   readonly nextId: number;

@@ -7,11 +7,14 @@ import { lumberSchema } from './schema.ts';
 /** What is wrong with lists of boards, row by row. `where` is the place in them: `truck[0].length`. */
 export function lumberProblems(lumber: Lumber): readonly Problem[] {
   const fields = fieldProblems(lumberSchema, lumber, '').map(inWordsOfBoards);
-  return fields.length > 0 ? fields : lumberIdProblems(lumber, '');
+  return fields.length > 0 ? fields : stockIdProblems(lumber, '');
 }
 
 /** Ids that stand for two rows. `at` stands before each place. */
-export function lumberIdProblems({ truck, yard }: Lumber, at: string): readonly Problem[] {
+export function stockIdProblems(
+  { truck, yard }: Record<'truck' | 'yard', readonly { readonly id: string }[]>,
+  at: string,
+): readonly Problem[] {
   const seen = new Set<string>();
   const problems: Problem[] = [];
   const note = (list: string) => (row: { readonly id: string }, index: number) => {

@@ -1,4 +1,5 @@
 import { defaultLumber, defaultPractices, defaultSpacings } from './defaults.ts';
+import { steelOfMesh, stockOfMesh } from './migrateMesh.ts';
 
 /** A job as it stands in a file of some version: JSON, not checked yet. */
 export type FileJob = unknown;
@@ -30,21 +31,22 @@ export function migrated(
 }
 
 /**
- * Version 2 knows boards, utility lines, stakes set by hand, and what a form board bears. What the old file said stays as
- * it was: its one spacing is that of the board it was set for. What it didn't know starts as in a new job.
+ * Version 2 knows boards, utility lines, stakes set by hand, what a form board bears, and steel of every kind. What the old
+ * file said stays as it was: its one spacing is that of the board it was set for, its sheet is the one that the yard sells. What it didn't know starts as in a new job.
  */
 function toVersion2(job: FileJob): FileJob {
   if (!isObject(job)) return job;
   const { practices, ...rest } = job;
   const added = { lumber: defaultLumber(), handStakes: [] };
   if (!isObject(practices)) return { ...rest, practices, ...added };
-  const { stakeSpacing, nailsPerStake, nailsPerCorner, nailsPerPound, ...kept } = practices;
+  const { stakeSpacing, nailsPerStake, nailsPerCorner, nailsPerPound, mesh, ...kept } = practices;
   const { currency, curve, bending, kickersAbove, utilityTolerance, boards, fastening } =
     defaultPractices();
   const own = typeof kept['formBoard'] === 'string' ? { [kept['formBoard']]: stakeSpacing } : {};
   return {
     ...rest,
     ...added,
+    ...(isObject(mesh) ? { meshStock: stockOfMesh(mesh) } : {}),
     practices: {
       ...kept,
       currency,
@@ -54,6 +56,7 @@ function toVersion2(job: FileJob): FileJob {
       kickersAbove,
       utilityTolerance,
       boards,
+      ...(isObject(mesh) ? { steel: steelOfMesh(mesh) } : {}),
       fastening: {
         ...fastening,
         perStake: nailsPerStake,

@@ -2,12 +2,9 @@ import type { Problem } from '../units/result.ts';
 import type { Practices } from './job.ts';
 
 /** What is wrong between practices that are right one by one. `at` stands before each place. */
-export function practiceProblems({ mesh, mix }: Practices, at: string): readonly Problem[] {
+export function practiceProblems({ mix }: Practices, at: string): readonly Problem[] {
   const place = (name: string) => (at === '' ? name : `${at}.${name}`);
   const problems: Problem[] = [];
-  if (mesh.lap >= Math.min(mesh.sheetLength, mesh.sheetWidth)) {
-    problems.push({ code: 'field-lap', where: place('mesh.lap'), facts: { seen: mesh.lap } });
-  }
   const ids = mix.mixes.map(({ id }) => id);
   ids.forEach((id, index) => {
     if (ids.indexOf(id) !== index) {

@@ -96,8 +96,6 @@ export const JOB_PROBLEMS = [
   'field-not-open',
   /** The blend names a mix that isn't in the list. facts: `mix`. */
   'field-no-such-mix',
-  /** A mesh lap as wide as the sheet leaves nothing. */
-  'field-lap',
   /** More is wrong than is listed. facts: `count` of those left out. */
   'file-more-problems',
 ] as const;

@@ -2,6 +2,8 @@ import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { EXTENT_LIMIT, FOOT, INCH, METRE } from '../units/grid.ts';
 import { MOST_MONEY } from '../units/money.ts';
+import { id, positive, text, whole } from './schemaParts.ts';
+import { meshStockSchema, steelSchema } from './steelSchema.ts';
 import { TEXT_MOST } from './textLimits.ts';
 
 /** The name by which a job file is known, and the version that this program writes. */
@@ -11,19 +13,6 @@ export const VERSION = 2;
 /** More stakes set by hand than this are on no job. Our own limit. */
 export const MOST_HAND_STAKES = 20_000;
 
-const ID = /^[A-Za-z0-9_-]{1,40}$/;
-
-function whole(least: number, most: number) {
-  return v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
-}
-function positive(most: number) {
-  return v.pipe(v.number(), v.gtValue(0), v.maxValue(most));
-}
-function text(most: number) {
-  return v.pipe(v.string(), v.maxLength(most));
-}
-
-const id = v.pipe(v.string(), v.regex(ID));
 /** Twenty times the largest job: how far off, and how big, is checked by soundness.ts in words of its own. */
 const grid = whole(-Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER);
 const point = v.strictObject({ x: grid, y: grid });
@@ -132,14 +121,7 @@ export const practicesSchema = v.strictObject({
     nailBox: positive(100),
     screwsPerBox: whole(1, 100_000),
   }),
-  mesh: v.strictObject({
-    sheetLength: whole(FOOT, 100 * METRE),
-    sheetWidth: whole(FOOT, 100 * METRE),
-    lap: whole(0, METRE),
-    cover: whole(0, METRE),
-    square: whole(INCH, METRE),
-    weight: positive(100),
-  }),
+  steel: steelSchema,
   isolation: v.strictObject({
     existing: v.boolean(),
     wall: v.boolean(),
@@ -204,6 +186,7 @@ export const jobSchemaParts = v.strictObject({
   features: v.pipe(v.array(featureSchema), v.maxLength(5_000)),
   practices: practicesSchema,
   lumber: lumberSchema,
+  meshStock: meshStockSchema,
   handStakes: v.pipe(v.array(handStakeSchema), v.maxLength(MOST_HAND_STAKES)),
   nextId: whole(1, Number.MAX_SAFE_INTEGER),
 });

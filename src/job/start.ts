@@ -1,6 +1,6 @@
 import { EXTENT_LIMIT, type Grid } from '../units/grid.ts';
 import { fail, ok, type Problem, type Result } from '../units/result.ts';
-import { defaultLumber, defaultPractices } from './defaults.ts';
+import { defaultLumber, defaultMeshStock, defaultPractices } from './defaults.ts';
 import type { Corner, Job } from './job.ts';
 import type { JobProblemCode } from './problems.ts';
 
@@ -14,6 +14,7 @@ export function blankJob(): Job {
     features: [],
     practices: defaultPractices(),
     lumber: defaultLumber(),
+    meshStock: defaultMeshStock(),
     handStakes: [],
     nextId: 1,
   };

@@ -1,14 +1,18 @@
 import type { Problem } from '../units/result.ts';
 import { raisedNextId, usedIds } from './ids.ts';
 import type { Job } from './job.ts';
-import { lumberIdProblems } from './lumberProblems.ts';
+import { stockIdProblems } from './lumberProblems.ts';
 import { practiceProblems } from './practiceProblems.ts';
 import { attachmentRefusal } from './settle.ts';
 import { placeUnsound, unsoundness } from './soundness.ts';
 
 /** What is wrong with a job whose fields are right one by one: each problem with its place in the file. */
 export function wholenessProblems(job: Job): readonly Problem[] {
-  const ids = [...idProblems(job), ...lumberIdProblems(job.lumber, 'job.lumber.')];
+  const ids = [
+    ...idProblems(job),
+    ...stockIdProblems(job.lumber, 'job.lumber.'),
+    ...stockIdProblems(job.meshStock, 'job.meshStock.'),
+  ];
   // With an id in use twice, what names it may mean either.
   const shapes = ids.length > 0 ? [] : shapeProblems(job);
   return [

@@ -155,6 +155,7 @@ export interface SteelResult {
   readonly leastByArea: number;
   /** Area inside the cover, square grid units. */
   readonly insetArea: number;
+  readonly sheet: { readonly length: Grid; readonly width: Grid; readonly lap: Grid };
   /** kg of the sheets bought. */
   readonly weight: number;
 }

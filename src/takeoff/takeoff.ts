@@ -26,7 +26,7 @@ export function takeoff(job: Job): Takeoff {
 
   const forms = formRuns(pour, closeness);
   const staked = forms.figured ? stakes(job, forms.figured, polygons, closeness) : NOTHING;
-  const steel = mesh(practices, pour, polygons, closeness);
+  const steel = mesh(job, pour, polygons, closeness);
   const joints = isolation(practices, pour);
   const slab = slabVolume(practices, pour);
   const bags = slab.figured ? mix(practices, slab.figured) : NOTHING;

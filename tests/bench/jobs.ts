@@ -1,4 +1,4 @@
-import { defaultLumber, defaultPractices } from '../../src/job/defaults.ts';
+import { defaultLumber, defaultMeshStock, defaultPractices } from '../../src/job/defaults.ts';
 import type { Corner, Feature, Job, Outline } from '../../src/job/job.ts';
 import { FOOT, INCH } from '../../src/units/grid.ts';
 import { chance } from '../random/chance.ts';
@@ -51,6 +51,7 @@ function job(name: string, features: readonly Feature[]): Job {
     features,
     practices: defaultPractices(),
     lumber: defaultLumber(),
+    meshStock: defaultMeshStock(),
     handStakes: [],
     nextId: 10_000,
   };

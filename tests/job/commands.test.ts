@@ -240,8 +240,10 @@ describe('practices', () => {
     }
   });
   test('a lap as wide as the sheet', () => {
-    const mesh = { ...job.practices.mesh, sheetWidth: 97_536, lap: 97_536 };
-    expect(set({ mesh })).toMatchObject({ problems: { code: 'field-lap', where: 'mesh.lap' } });
+    const { steel } = job.practices;
+    expect(set({ steel: { ...steel, mesh: { ...steel.mesh, lapEnds: -1 } } })).toMatchObject({
+      problems: { code: 'field-range', where: 'steel.mesh.lapEnds' },
+    });
   });
   test('a blend of a mix that isn’t listed', () => {
     const blend = { ...job.practices.mix.blend, other: 'gone' };

@@ -26,8 +26,8 @@ test('a gap between steps is our own mistake, and loud', () => {
 });
 
 test('version 2 keeps the spacing and the nails that version 1 said, for the board they were set for', () => {
-  const { practices, lumber, handStakes, ...rest } = demoJob();
-  const { stakeSpacings, fastening, ...others } = practices;
+  const { practices, lumber, meshStock: _, handStakes, ...rest } = demoJob();
+  const { stakeSpacings, fastening, steel: __, ...others } = practices;
   const old = {
     ...rest,
     practices: {
@@ -51,4 +51,32 @@ test('version 2 keeps the spacing and the nails that version 1 said, for the boa
   expect(migrated(old, 1)).not.toHaveProperty('practices.stakeSpacing');
   // What isn't a job is left for the check to say.
   expect(migrated('nothing', 1)).toBe('nothing');
+});
+
+test('version 2 keeps the sheet, the laps and the wire that version 1 said', () => {
+  const { practices, meshStock: _, ...rest } = demoJob();
+  const { steel, ...others } = practices;
+  const mesh = { sheetLength: 96 * INCH, sheetWidth: 48 * INCH, lap: 7 * INCH, cover: 3 * INCH };
+  const of = (wire: { square: number; weight: number }) =>
+    migrated({ ...rest, practices: { ...others, mesh: { ...mesh, ...wire } } }, 1);
+  expect(of({ square: 4 * INCH, weight: 1.25 })).toMatchObject({
+    practices: {
+      steel: {
+        kind: 'mesh',
+        mesh: {
+          style: 'own',
+          own: { square: 4 * INCH, weight: 1.25 },
+          lapEnds: 7 * INCH,
+          lapSides: 7 * INCH,
+          cover: 3 * INCH,
+        },
+      },
+    },
+    meshStock: { truck: [], yard: [{ form: 'sheet', length: 96 * INCH, width: 48 * INCH }] },
+  });
+  // The wire that version 1 started with has a name now.
+  expect(of(steel.mesh.own)).toMatchObject({
+    practices: { steel: { mesh: { style: '6x6-W1.4' } } },
+  });
+  expect(of(steel.mesh.own)).not.toHaveProperty('practices.mesh');
 });

@@ -132,7 +132,10 @@ export function randomCommand(job: Job, draw: Draw): Command {
       practices: {
         ...practices,
         thickness: length(draw),
-        mesh: { ...practices.mesh, lap: length(draw) },
+        steel: {
+          ...practices.steel,
+          mesh: { ...practices.steel.mesh, lapEnds: length(draw) },
+        },
       },
     },
     {

@@ -44,15 +44,16 @@ describe('the JSON Schema', () => {
 });
 
 describe('the practices that a job starts with', () => {
-  const { thickness, gapUnderForm, mesh, mix } = defaultPractices();
+  const { thickness, gapUnderForm, steel, mix } = defaultPractices();
+  const { mesh } = steel;
   test('agree with each other: a 2x4 (3 1/2 in) and its gap form the thickness', () => {
     expect(3.5 * INCH + gapUnderForm).toBe(thickness);
   });
   test('lap one square and 2 in', () => {
-    expect(mesh.lap).toBe(mesh.square + 2 * INCH);
+    expect([mesh.lapEnds, mesh.lapSides]).toEqual(Array(2).fill(mesh.own.square + 2 * INCH));
   });
   test('mesh weighs 21 lb on 100 ft²', () => {
-    const kg = mesh.weight * ((100 * SQUARE_FOOT) / SQUARE_METRE);
+    const kg = mesh.own.weight * ((100 * SQUARE_FOOT) / SQUARE_METRE);
     expect(kg / 0.45359237).toBeCloseTo(21, 12);
   });
   test('45 bags of 80 lb make a cubic yard, 72 of 50 lb; two of 80 lb make a batch', () => {

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { defaultPractices } from '../../src/job/defaults.ts';
 import { lapShare, meshWeight, netCover } from '../../src/takeoff/steel/rules.ts';
 import { rowCount } from '../../src/takeoff/steel/strips.ts';
+import { wireUsed } from '../../src/takeoff/steel/styles.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { FOOT, INCH, POUND_KG, SQUARE_FOOT, SQUARE_METRE } from '../../src/units/grid.ts';
 import { reference } from '../references/references.ts';
@@ -22,8 +23,16 @@ test('a 5 ft roll lapped 6 in adds 4 1/2 ft a row: 11.1 percent, where the book 
 test('the same through a sketch: a bay 50 ft wide takes 11 rows, not 10 and a tenth', () => {
   reference('estimating-book-mesh-lap');
   const job = slab(149, 50, 4);
-  const mesh = { ...job.practices.mesh, sheetLength: 150 * FOOT, lap: 6 * INCH, cover: 0 };
-  const { steel } = takeoff({ ...job, practices: { ...job.practices, mesh } });
+  const { steel: own } = job.practices;
+  const mesh = { ...own.mesh, lapSides: 6 * INCH, lapEnds: 6 * INCH, cover: 0 };
+  const { steel } = takeoff({
+    ...job,
+    practices: { ...job.practices, steel: { ...own, mesh } },
+    meshStock: {
+      truck: [],
+      yard: [{ id: 'm', form: 'roll', length: 150 * FOOT, width: 5 * FOOT }],
+    },
+  });
   expect(steel!.rows).toBe(11);
 });
 
@@ -46,8 +55,7 @@ test.each([
 
 test('the mesh that a job starts with is the one of 21 lb: a roll of 750 ft² weighs 157.5 lb', () => {
   reference('welded-wire-table-1975');
-  expect(meshWeight(750 * SQUARE_FOOT, defaultPractices().mesh.weight) / POUND_KG).toBeCloseTo(
-    157.5,
-    9,
-  );
+  expect(
+    meshWeight(750 * SQUARE_FOOT, wireUsed(defaultPractices().steel.mesh).weight) / POUND_KG,
+  ).toBeCloseTo(157.5, 9);
 });

@@ -1,4 +1,4 @@
-import { defaultLumber, defaultPractices } from '../../src/job/defaults.ts';
+import { defaultLumber, defaultMeshStock, defaultPractices } from '../../src/job/defaults.ts';
 import type { Corner, Feature, Job, Outline } from '../../src/job/job.ts';
 import { FOOT, MILLIMETRE, SIXTEENTH } from '../../src/units/grid.ts';
 import { type Chance, chance } from './chance.ts';
@@ -65,6 +65,7 @@ export function slabJob(seed: number): SlabJob {
     features,
     practices: defaultPractices(),
     lumber: defaultLumber(),
+    meshStock: defaultMeshStock(),
     handStakes: [],
     nextId: 1,
   };

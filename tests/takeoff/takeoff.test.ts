@@ -57,8 +57,12 @@ describe('without a pour there is no figure at all', () => {
 
 test('one trade that can’t be figured leaves the others', () => {
   const job = jobOf([square]);
-  const mesh = { ...job.practices.mesh, cover: 6 * FOOT };
-  const result = takeoff({ ...job, practices: { ...job.practices, mesh, ...spacings(0) } });
+  const { steel } = job.practices;
+  const covered = { ...steel, mesh: { ...steel.mesh, cover: 6 * FOOT } };
+  const result = takeoff({
+    ...job,
+    practices: { ...job.practices, steel: covered, ...spacings(0) },
+  });
   expect(result.steel).toBeUndefined();
   expect(result.stakes).toBeUndefined();
   expect(result.forms!.total).toBe(44 * FOOT);

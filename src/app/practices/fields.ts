@@ -61,7 +61,7 @@ function counted(key: Counted, least: number, most: number, note?: keyof Words['
 
 function mesh(
   key: keyof Words['fields'],
-  part: 'sheetLength' | 'sheetWidth' | 'lap' | 'cover' | 'square',
+  part: 'lapEnds' | 'lapSides' | 'cover' | 'leastPiece',
   least: Grid,
   most: Grid,
   note?: keyof Words['notes'],
@@ -72,9 +72,14 @@ function mesh(
     least,
     most,
     ...(note ? { note } : {}),
-    get: (practices) => practices.mesh[part],
-    put: (practices, value) => ({ ...practices, mesh: { ...practices.mesh, [part]: value } }),
+    get: ({ steel }) => steel.mesh[part],
+    put: (practices, value) => putMesh(practices, { [part]: value }),
   };
+}
+
+function putMesh(practices: Practices, change: Partial<Practices['steel']['mesh']>): Practices {
+  const { steel } = practices;
+  return { ...practices, steel: { ...steel, mesh: { ...steel.mesh, ...change } } };
 }
 
 function strip(
@@ -131,8 +136,9 @@ const PIECE: Field = {
 const MESH_WEIGHT: Field = {
   kind: 'area-weight',
   key: 'meshWeight',
-  get: (practices) => practices.mesh.weight,
-  put: (practices, weight) => ({ ...practices, mesh: { ...practices.mesh, weight } }),
+  get: ({ steel }) => steel.mesh.own.weight,
+  put: (practices, weight) =>
+    putMesh(practices, { own: { ...practices.steel.mesh.own, weight }, style: 'own' }),
 };
 
 const BATCH: Field = {
@@ -175,10 +181,9 @@ export const FIELDS: Readonly<Record<Place, readonly Field[]>> = {
     counted('nailsPerPound', 1, 1000, 'nails'),
   ],
   steel: [
-    mesh('sheetLength', 'sheetLength', FOOT, 100 * METRE),
-    mesh('sheetWidth', 'sheetWidth', FOOT, 10 * METRE),
-    mesh('square', 'square', INCH, METRE),
-    mesh('lap', 'lap', 0, METRE, 'lap'),
+    mesh('lapSides', 'lapSides', 0, METRE, 'lap'),
+    mesh('lapEnds', 'lapEnds', 0, METRE),
+    mesh('leastPiece', 'leastPiece', INCH, 5 * METRE),
     mesh('cover', 'cover', 0, METRE, 'cover'),
     MESH_WEIGHT,
   ],

@@ -109,8 +109,6 @@ export const problems: Readonly<
   'field-not-open':
     'A utility line must be open: it runs from its first corner to its last and goes round nothing.',
   'field-no-such-mix': 'The blend names a mix that isn’t in the list ({mix}).',
-  'field-lap':
-    'A mesh lap as wide as the sheet leaves nothing of it. Make the lap smaller, or the sheet larger.',
   'file-more-problems': '… and {count} more.',
 
   // Jobs kept on the device.

@@ -3,12 +3,15 @@ import type { Figure, TicketTable, WorkingInput, WorkingStep } from '../figure.t
 import { area, count, length, text, weight, weightByArea } from '../quantity.ts';
 import type { MeshPiece, SteelResult } from '../result.ts';
 import { LEAST_OFFCUT, netCover } from './rules.ts';
+import { wireUsed } from './styles.ts';
 
 /** Mesh sheets from the layout, with the least by area beside them. */
-export function steelFigures({ mesh }: Practices, steel: SteelResult): readonly Figure[] {
+export function steelFigures(practices: Practices, steel: SteelResult): readonly Figure[] {
+  const { mesh } = practices.steel;
+  const size = steel.sheet;
   const sheet: readonly WorkingInput[] = [
-    { key: 'mesh-sheet-length', value: length(mesh.sheetLength), from: 'practice' },
-    { key: 'mesh-sheet-width', value: length(mesh.sheetWidth), from: 'practice' },
+    { key: 'mesh-sheet-length', value: length(size.length), from: 'practice' },
+    { key: 'mesh-sheet-width', value: length(size.width), from: 'practice' },
   ];
   return [
     {
@@ -29,15 +32,15 @@ export function steelFigures({ mesh }: Practices, steel: SteelResult): readonly 
       working: () => ({
         of: 'mesh-rows',
         formula: 'm = ⌈(B − o) ÷ (w − o)⌉',
-        inputs: [...sheet.slice(1), { key: 'mesh-lap', value: length(mesh.lap), from: 'practice' }],
+        inputs: [...sheet.slice(1), { key: 'mesh-lap', value: length(size.lap), from: 'practice' }],
         rounding: 'up',
         source: ['estimating-book-mesh-lap', 'geometry'],
         steps: [
           {
             label: 'w − o',
-            value: length(netCover(mesh.sheetWidth, mesh.lap)),
+            value: length(netCover(size.width, size.lap)),
             template: '{0} − {1}',
-            values: [length(mesh.sheetWidth), length(mesh.lap)],
+            values: [length(size.width), length(size.lap)],
           },
         ],
       }),
@@ -51,7 +54,7 @@ export function steelFigures({ mesh }: Practices, steel: SteelResult): readonly 
         formula: 'n = Σ ⌈(L − o) ÷ (l − o)⌉ − r',
         inputs: [
           ...sheet,
-          { key: 'mesh-lap', value: length(mesh.lap), from: 'practice' },
+          { key: 'mesh-lap', value: length(size.lap), from: 'practice' },
           { key: 'mesh-least-offcut', value: length(LEAST_OFFCUT), from: 'practice' },
           { key: 'mesh-least', value: count(steel.leastByArea, 'sheet'), from: 'figure' },
         ],
@@ -81,7 +84,11 @@ export function steelFigures({ mesh }: Practices, steel: SteelResult): readonly 
         inputs: [
           { key: 'mesh-sheets', value: count(steel.sheets, 'sheet'), from: 'figure' },
           ...sheet,
-          { key: 'mesh-weight-by-area', value: weightByArea(mesh.weight), from: 'practice' },
+          {
+            key: 'mesh-weight-by-area',
+            value: weightByArea(wireUsed(mesh).weight),
+            from: 'practice',
+          },
         ],
         rounding: 'none',
         source: ['welded-wire-table-1975', 'user'],

@@ -3,7 +3,7 @@ import { boxOf } from '../../geometry/box.ts';
 import { insetPolygons } from '../../geometry/offset.ts';
 import type { Polygon } from '../../geometry/point.ts';
 import { toGrid } from '../../geometry/round.ts';
-import type { Practices } from '../../job/job.ts';
+import type { Job } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
@@ -13,6 +13,7 @@ import { type CutPlan, cutStrips } from './cutting.ts';
 import { longestWay } from './longestWay.ts';
 import { LEAST_OFFCUT, MOST_PIECES, meshWeight } from './rules.ts';
 import { directionOf, type Strip, stripsAlong } from './strips.ts';
+import { wireUsed } from './styles.ts';
 
 /**
  * Mesh sheets, counted by laying them: the pour inset by the cover, in rows along its longest side or across it, begun at
@@ -21,13 +22,27 @@ import { directionOf, type Strip, stripsAlong } from './strips.ts';
  * @param polygons The pour as polygons, arcs flattened.
  */
 export function mesh(
-  practices: Practices,
+  { practices, meshStock }: Job,
   pour: NetPour,
   polygons: readonly Polygon[],
   closeness: Grid,
 ): Figured<SteelResult> {
-  const { sheetLength, sheetWidth, lap, cover, weight } = practices.mesh;
-  if (!(sheetLength > 0 && sheetWidth > 0 && lap >= 0 && cover >= 0 && weight > 0)) {
+  const { lapEnds, lapSides, cover } = practices.steel.mesh;
+  const lap = Math.max(lapEnds, lapSides);
+  const [sheet] = meshStock.yard;
+  if (practices.steel.kind !== 'mesh' || !sheet) return withheld();
+  const { length: sheetLength, width: sheetWidth } = sheet;
+  const { weight } = wireUsed(practices.steel.mesh);
+  if (
+    !(
+      sheetLength > 0 &&
+      sheetWidth > 0 &&
+      lapEnds >= 0 &&
+      lapSides >= 0 &&
+      cover >= 0 &&
+      weight > 0
+    )
+  ) {
     return withheld(tradeNote('steel', 'stop', 'mesh-size'));
   }
   const facts = { lap: length(lap), width: length(sheetWidth), length: length(sheetLength) };
@@ -67,6 +82,7 @@ export function mesh(
       // A sheet may be short by closeness each way, so it may be that much larger here: the bound must hold.
       leastByArea: Math.ceil(insetArea / ((sheetLength + closeness) * (sheetWidth + closeness))),
       insetArea,
+      sheet: { length: sheetLength, width: sheetWidth, lap },
       weight: meshWeight(plan.sheets * sheetArea, weight),
     },
     notes: [

@@ -73,7 +73,8 @@ test('sentences are whole: they end, and have no two spaces', () => {
 function troubled(): readonly Job[] {
   const job = demoJob();
   const { practices } = job;
-  const { mesh, mix } = practices;
+  const { steel, mix } = practices;
+  const { mesh } = steel;
   const changed = [
     {},
     { thickness: 5 * INCH },
@@ -84,10 +85,10 @@ function troubled(): readonly Job[] {
     spacings(0),
     spacings(1),
     { fastening: { ...practices.fastening, nailsPerPound: 0 } },
-    { mesh: { ...mesh, cover: 20 * FOOT } },
-    { mesh: { ...mesh, lap: mesh.sheetWidth } },
-    { mesh: { ...mesh, lap: mesh.sheetWidth - 1 } },
-    { mesh: { ...mesh, sheetWidth: 0 } },
+    { steel: { ...steel, mesh: { ...mesh, cover: 20 * FOOT } } },
+    { steel: { ...steel, mesh: { ...mesh, lapSides: 5 * FOOT } } },
+    { steel: { ...steel, mesh: { ...mesh, lapSides: 5 * FOOT - 1 } } },
+    { steel: { ...steel, mesh: { ...mesh, lapEnds: -1 } } },
     { isolation: { ...practices.isolation, pieceLength: 0 } },
     {
       isolation: {

@@ -114,9 +114,9 @@ test('a place without a fact stays to be seen', () => {
 });
 
 test('a place inside a file is named when it is a file; on the screen the field says it itself', () => {
-  const problem = { code: 'field-lap', facts: { seen: 960 } } as const;
-  expect(sayProblem(en, { ...problem, where: 'job.practices.mesh.lap' })).toMatch(
-    /^job\.practices\.mesh\.lap: A mesh lap/,
+  const problem = { code: 'field-no-such-mix', facts: { mix: 'slow' } } as const;
+  expect(sayProblem(en, { ...problem, where: 'job.practices.mix.blend.main' })).toMatch(
+    /^job\.practices\.mix\.blend\.main: The blend names/,
   );
-  expect(sayProblem(en, { ...problem, where: 'mesh.lap' })).toMatch(/^A mesh lap/);
+  expect(sayProblem(en, { ...problem, where: 'mix.blend.main' })).toMatch(/^The blend names/);
 });

@@ -1,4 +1,4 @@
-import { defaultLumber, defaultPractices } from '../../../src/job/defaults.ts';
+import { defaultLumber, defaultMeshStock, defaultPractices } from '../../../src/job/defaults.ts';
 import type {
   BlockOut,
   BuildingLine,
@@ -83,6 +83,7 @@ export function jobOf(features: readonly Feature[], closeEnough?: Grid): Job {
     features,
     practices: closeEnough === undefined ? practices : { ...practices, closeEnough },
     lumber: defaultLumber(),
+    meshStock: defaultMeshStock(),
     handStakes: [],
     nextId: 1,
   };

@@ -9,9 +9,10 @@ function pad(places: Places): Job {
   return jobOf([shape('pad', 'pad', places)]);
 }
 
-function meshed(job: Job, change: Partial<Practices['mesh']> = {}) {
-  const mesh = { ...job.practices.mesh, ...change };
-  return takeoff({ ...job, practices: { ...job.practices, mesh } });
+function meshed(job: Job, change: Partial<Practices['steel']['mesh']> = {}) {
+  const { steel } = job.practices;
+  const mesh = { ...steel.mesh, ...change };
+  return takeoff({ ...job, practices: { ...job.practices, steel: { ...steel, mesh } } });
 }
 
 function rectangle(long: number, wide: number): Places {
@@ -131,11 +132,9 @@ describe('sheets', () => {
 describe('withheld, with the reason', () => {
   test.each([
     [{ cover: 6 * FOOT }, 'mesh-no-room'],
-    [{ lap: 5 * FOOT }, 'mesh-lap-too-wide'],
-    [{ sheetLength: 0 }, 'mesh-size'],
+    [{ lapSides: 5 * FOOT }, 'mesh-lap-too-wide'],
     [{ cover: -1 }, 'mesh-size'],
-    [{ weight: Number.NaN }, 'mesh-size'],
-    [{ lap: 5 * FOOT - 1 }, 'mesh-too-many'],
+    [{ lapSides: 5 * FOOT - 1 }, 'mesh-too-many'],
   ] as const)('%o', (change, code) => {
     const { steel, notes } = meshed(pad(rectangle(12, 10)), change);
     expect(steel).toBeUndefined();
