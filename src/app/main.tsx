@@ -6,7 +6,7 @@ import './look/theme.css';
 import './look/base.css';
 import './look/layout.css';
 import './look/ticket.css';
-import './look/layoutTrade.css';
+import './look/underSlip.css';
 import './look/panels.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

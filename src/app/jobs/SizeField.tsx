@@ -1,8 +1,8 @@
-import { useId } from 'react';
 import type { UnitStyle } from '../../job/job.ts';
 import { sayProblem } from '../../sheet/words/say.ts';
 import { bareLength } from '../../units/length.ts';
 import type { Problem } from '../../units/result.ts';
+import { AskField } from '../AskField.tsx';
 import { useWords } from '../SessionContext.ts';
 
 interface SizeFieldProps {
@@ -17,29 +17,13 @@ interface SizeFieldProps {
 export function SizeField({ units, label, text, problems, onText }: SizeFieldProps) {
   const words = useWords();
   const taken = bareLength(text, units);
-  const id = useId();
   return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        value={text}
-        autoComplete="off"
-        autoCapitalize="off"
-        spellCheck={false}
-        aria-invalid={problems.length > 0}
-        aria-describedby={`${id}-says`}
-        onFocus={(event) => event.currentTarget.select()}
-        onChange={(event) => onText(event.currentTarget.value)}
-      />
-      {taken !== null && problems.length === 0 ? (
-        <p className="field-note" role="status">
-          {words.sketch.bar.takenAs(taken)}
-        </p>
-      ) : null}
-      <p id={`${id}-says`} className="field-error" role="alert">
-        {problems.map((problem) => sayProblem(words.sheet, problem)).join(' ')}
-      </p>
-    </div>
+    <AskField
+      label={label}
+      text={text}
+      error={problems.map((problem) => sayProblem(words.sheet, problem)).join(' ')}
+      note={taken === null ? null : words.sketch.bar.takenAs(taken)}
+      onText={onText}
+    />
   );
 }

@@ -25,7 +25,7 @@ export function BaselinePart({ job, layout }: LayoutPartProps) {
   }
 
   return (
-    <section className="setting-part">
+    <section className="slip-part">
       <h3>{says.baseline}</h3>
       <ChooseField
         label={says.measureFrom}

@@ -20,7 +20,7 @@ export function LayoutSection() {
   const found = useLayout();
   return (
     <details
-      className="slip setting-out"
+      className="slip under-slip"
       open={open}
       onToggle={(event) => {
         if (event.currentTarget.open !== open) openSettingOut(event.currentTarget.open);
@@ -60,7 +60,7 @@ function SquarePart({
 }: Pick<Layout, 'ties' | 'squares' | 'notes'> & Pick<LayoutPartProps, 'job'>) {
   const words = useWords().app.layout;
   return (
-    <section className="setting-part">
+    <section className="slip-part">
       <h3>{words.square}</h3>
       <p className="field-note">{words.squareHint}</p>
       <FigureRow figure={bandFigure(ties)} units={job.units} />

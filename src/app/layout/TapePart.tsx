@@ -54,7 +54,7 @@ export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly lai
 
   if (!four) {
     return (
-      <section className="setting-part">
+      <section className="slip-part">
         <h3>{says.tape}</h3>
         <NoteList notes={notes.tape} weight="assumption" units={units} />
       </section>
@@ -68,7 +68,7 @@ export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly lai
   const letters = (i: number, j: number) => [four[i % 4]!.letter, four[j % 4]!.letter] as const;
   const drawn = (i: number, j: number) => between(four[i % 4]!.at, four[j % 4]!.at);
   return (
-    <section className="setting-part">
+    <section className="slip-part">
       <h3>{says.tape}</h3>
       <p className="field-note">{says.tapeHint}</p>
       <div className="tape-fields">

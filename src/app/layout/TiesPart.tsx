@@ -27,7 +27,7 @@ export function TiesPart({ job, layout }: LayoutPartProps) {
   }
 
   return (
-    <section className="setting-part">
+    <section className="slip-part">
       <h3>{says.ties}</h3>
       {pair ? (
         <div>

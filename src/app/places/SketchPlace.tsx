@@ -1,4 +1,5 @@
 import type { Station } from '../../takeoff/figure.ts';
+import { BoardsOnHand } from '../boards/BoardsOnHand.tsx';
 import { CornersPanel } from '../CornersPanel.tsx';
 import type { Desk } from '../jobs/desk.ts';
 import { LayoutSection } from '../layout/LayoutSection.tsx';
@@ -32,7 +33,12 @@ export function SketchPlace({ station, desk }: SketchPlaceProps) {
           ticket: () => (
             <Guard of={guardOf} onExport={desk.exportOpen}>
               <TicketPanel station={station} />
-              {station === 'forms' ? <LayoutSection /> : null}
+              {station === 'forms' ? (
+                <>
+                  <BoardsOnHand />
+                  <LayoutSection />
+                </>
+              ) : null}
             </Guard>
           ),
           practices: () => <PracticesPanel />,

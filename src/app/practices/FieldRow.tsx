@@ -1,6 +1,7 @@
+import { BOARD_SIZES } from '../../job/boardLists.ts';
 import type { BoardSize, Practices, UnitStyle } from '../../job/job.ts';
 import { useWords } from '../SessionContext.ts';
-import { BOARD_SIZES, type Field } from './fields.ts';
+import type { Field } from './fields.ts';
 import { readingOf } from './reading.ts';
 import { TypedReading } from './TypedReading.tsx';
 

@@ -191,14 +191,3 @@ export const FIELDS: Readonly<Record<Place, readonly Field[]>> = {
   mix: [THICKNESS, SHARE, MINIMUM_BAGS, BATCH],
   sheet: [],
 };
-
-/** Shallow to deep. */
-export const BOARD_SIZES: readonly BoardSize[] = [
-  '1x4',
-  '2x4',
-  '1x6',
-  '2x6',
-  '2x8',
-  '2x10',
-  '2x12',
-];

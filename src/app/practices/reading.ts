@@ -89,7 +89,8 @@ export function weightReading(kg: number, units: UnitStyle): Reading {
   return within({ text: write(kg), parse: (text) => parseWeight(text, units) }, 1, 100, write);
 }
 
-function within(
+/** A reading that refuses what is out of bounds. */
+export function within(
   reading: Reading,
   least: number,
   most: number,

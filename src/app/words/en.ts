@@ -1,3 +1,4 @@
+import { boardsEn } from './boardsEn.ts';
 import { layoutTradeEn } from './layoutTradeEn.ts';
 import { practicesEn } from './practicesEn.ts';
 
@@ -182,6 +183,7 @@ export const en = {
   },
   practices: practicesEn,
   layout: layoutTradeEn,
+  boards: boardsEn,
   sheet: {
     title: 'Crew sheet',
     paper: 'Paper',
