@@ -100,6 +100,9 @@ export type ColumnKey = (typeof COLUMN_KEYS)[number] | LayoutColumnKey;
 export const COUNT_UNITS = [
   'bag',
   'batch',
+  'board',
+  'board-end',
+  'board-length',
   'corner',
   'nail',
   'part',

@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/point.ts';
+import { BOARD_NOTE_CODES } from './boards/keys.ts';
 import type { Note, Quantity, Station } from './figure.ts';
 
 /** Every code that the trades after the outline can give; the words files hold a sentence for each. */
@@ -47,6 +48,7 @@ export const TRADE_NOTE_CODES = [
   'allowance-used',
   'yield-nominal',
   'blend-whole-bags',
+  ...BOARD_NOTE_CODES,
 ] as const;
 export type TradeNoteCode = (typeof TRADE_NOTE_CODES)[number];
 

@@ -1,4 +1,5 @@
 import type { Job } from '../job/job.ts';
+import { boards } from './boards/boards.ts';
 import { formRuns } from './forms/formRuns.ts';
 import { isolation } from './joints/isolation.ts';
 import { mix } from './mix/mix.ts';
@@ -7,6 +8,7 @@ import { LEAST_TOLERANCE } from './outline/layout.ts';
 import { netPour } from './outline/netPour.ts';
 import { pourPolygons } from './pourPolygons.ts';
 import type { Takeoff } from './result.ts';
+import type { Searched } from './searched.ts';
 import { stakes } from './stakes/stakes.ts';
 import { mesh } from './steel/mesh.ts';
 import { slabVolume } from './volume/slabVolume.ts';
@@ -14,8 +16,9 @@ import { slabVolume } from './volume/slabVolume.ts';
 /**
  * All that can be counted of a job, in the order of the day. A part that can't be figured is absent, and a note says what
  * stands in the way and how to mend it; the parts that don't depend on it are there all the same.
+ * @param searched What the slow searches have found: taken where it answers this job's problem.
  */
-export function takeoff(job: Job): Takeoff {
+export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   const { practices } = job;
   const outline = netPour(job);
   const { pour } = outline;
@@ -25,6 +28,7 @@ export function takeoff(job: Job): Takeoff {
   const polygons = pourPolygons(pour, closeness);
 
   const forms = formRuns(pour, closeness);
+  const lumber = forms.figured ? boards(job, pour, forms.figured, polygons, searched) : NOTHING;
   const staked = forms.figured ? stakes(job, forms.figured, polygons, closeness) : NOTHING;
   const steel = mesh(job, pour, polygons, closeness);
   const joints = isolation(practices, pour);
@@ -34,6 +38,7 @@ export function takeoff(job: Job): Takeoff {
   return {
     pour,
     ...part('forms', forms.figured),
+    ...part('boards', lumber.figured),
     ...part('stakes', staked.figured),
     ...part('steel', steel.figured),
     ...part('joints', joints.figured),
@@ -42,7 +47,7 @@ export function takeoff(job: Job): Takeoff {
     notes: [
       ...outline.notes,
       tradeNote('ground', 'assumption', 'local-code'),
-      ...[forms, staked, steel, joints, slab, bags].flatMap(({ notes }) => notes),
+      ...[forms, lumber, staked, steel, joints, slab, bags].flatMap(({ notes }) => notes),
     ],
   };
 }

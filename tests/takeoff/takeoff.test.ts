@@ -16,7 +16,7 @@ const square = shape('pad', 'pad', [
 test('has every part of the sample job, and nothing stands in the way', () => {
   const result = takeoff(demoJob());
   expect(Object.keys(result).sort()).toEqual(
-    ['forms', 'joints', 'mix', 'notes', 'pour', 'stakes', 'steel', 'volume'].sort(),
+    ['boards', 'forms', 'joints', 'mix', 'notes', 'pour', 'stakes', 'steel', 'volume'].sort(),
   );
   expect(result.notes.filter(({ weight }) => weight === 'stop')).toEqual([]);
 });

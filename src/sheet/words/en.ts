@@ -1,6 +1,7 @@
 import type { Note, Station, Working, WorkingInput } from '../../takeoff/figure.ts';
 import type { CountUnit, TermKey } from '../../takeoff/keys.ts';
 import type { EdgeKind } from '../../takeoff/outline/pour.ts';
+import { boardCounts } from './boardsEn.ts';
 import { cli } from './cliEn.ts';
 import { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
 import { layoutEn } from './layout.ts';
@@ -13,6 +14,7 @@ import { sources } from './sourcesEn.ts';
 const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: string }>> = {
   bag: { one: 'bag', many: 'bags' },
   batch: { one: 'batch', many: 'batches' },
+  ...boardCounts,
   corner: { one: 'corner', many: 'corners' },
   nail: { one: 'nail', many: 'nails' },
   part: { one: 'part', many: 'parts' },

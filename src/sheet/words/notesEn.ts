@@ -1,6 +1,7 @@
 import type { LayoutNoteCode } from '../../takeoff/layout/keys.ts';
 import type { TradeNoteCode } from '../../takeoff/notes.ts';
 import type { OutlineNoteCode } from '../../takeoff/outline/notes.ts';
+import { boardNotes } from './boardsEn.ts';
 import { layoutNotes } from './layoutTradeEn.ts';
 
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
@@ -130,5 +131,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'What a bag makes is as printed on it. Real bags vary by a few percent, and more with the water.',
   'blend-whole-bags':
     'Blended by bags: {mainParts} “{main}” to {otherParts} “{other}”, as near as whole bags allow. Makers don’t vouch for blends: try one first.',
+  ...boardNotes,
   ...layoutNotes,
 };

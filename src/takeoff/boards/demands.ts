@@ -17,7 +17,7 @@ export interface Demands {
   readonly demands: readonly BoardDemand[];
   /** Bent from something thinner. */
   readonly curved: readonly FormRun[];
-  /** Too short for a board of their own. */
+  /** Too short for a board of their own: shorter than it is thick, or taken up by those at their corners. */
   readonly tooShort: readonly FormRun[];
   /** Corners where neither board can pass. */
   readonly tight: readonly Point[];
@@ -39,7 +39,8 @@ export function boardDemands(
   const { formBoard, boards } = job.practices;
   const ground = groundOf(obstacles(job), polygons);
   const { ends, ...places } = layBoards(job, pour, forms, ground);
-  const off = DRESSED[formBoard].thickness + HALF_STAKE;
+  const { thickness } = DRESSED[formBoard];
+  const off = thickness + HALF_STAKE;
   // Room for the whole cleat, and for a stake past either end of it.
   const around = Math.ceil(boards.cleatLength / 2) + 2 * HALF_STAKE;
   const all = [...ends].map(([run, { start, end }]) => {
@@ -56,10 +57,12 @@ export function boardDemands(
     };
     return { run, demand };
   });
+  const isShort = ({ run, demand }: (typeof all)[number]) =>
+    run.length < thickness || demand.need < LEAST_BOARD;
   return {
-    demands: all.flatMap(({ demand }) => (demand.need < LEAST_BOARD ? [] : [demand])),
+    demands: all.flatMap((one) => (isShort(one) ? [] : [one.demand])),
     curved: forms.runs.filter(({ curved }) => curved),
-    tooShort: all.flatMap(({ run, demand }) => (demand.need < LEAST_BOARD ? [run] : [])),
+    tooShort: all.flatMap((one) => (isShort(one) ? [one.run] : [])),
     ...places,
   };
 }

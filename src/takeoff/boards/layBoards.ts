@@ -34,6 +34,8 @@ export interface Laid {
 interface Settled extends Omit<BoardEnd, 'room'> {
   /** Whether it may run past what it needs where there is room. */
   readonly long: boolean;
+  /** The run round the corner that it passes. */
+  readonly beside?: FormRun;
 }
 
 /** The boards as they are being laid: each takes its ground from those that come after it. */
@@ -101,10 +103,10 @@ function settle(
   which: Which,
   kind: BoardEnd['kind'],
   past: Grid,
-  long = false,
+  more: Pick<Settled, 'long' | 'beside'> = { long: false },
 ): void {
   const ends = laying.ends.get(run) ?? {};
-  ends[which] = { kind, past, long };
+  ends[which] = { kind, past, ...more };
   laying.ends.set(run, ends);
   if (past > 0) takeGround(laying, run, which, past);
 }
@@ -126,13 +128,13 @@ function settleOutside(laying: Laying, before: FormRun, after: FormRun, pass: Gr
   const passes = (run: FormRun, which: Which, beside: FormRun) =>
     !run.curved && clear(laying, run, which, pass, beside) >= pass;
   if (passes(before, 'end', after)) {
-    settle(laying, before, 'end', 'passes', pass, true);
+    settle(laying, before, 'end', 'passes', pass, { long: true, beside: after });
     settle(laying, after, 'start', 'butts', 0);
     return true;
   }
   if (passes(after, 'start', before)) {
     settle(laying, before, 'end', 'butts', 0);
-    settle(laying, after, 'start', 'passes', pass, true);
+    settle(laying, after, 'start', 'passes', pass, { long: true, beside: before });
     return true;
   }
   settle(laying, before, 'end', 'stops', 0);
@@ -151,7 +153,7 @@ function settleFreeEnd(
   const room = Math.min(lapOn, clear(laying, run, which, lapOn));
   const strip = stripPast(laying, run, which);
   const lapped = room >= LEAST_LAP && beside !== undefined && holds(traceOf(beside).chain, strip);
-  settle(laying, run, which, lapped ? 'laps' : 'stops', lapped ? room : 0, true);
+  settle(laying, run, which, lapped ? 'laps' : 'stops', lapped ? room : 0, { long: true });
   return lapped;
 }
 
@@ -167,9 +169,9 @@ function holds(
 
 /** An end with the room past its corner, which its board then takes. */
 function withRoom(laying: Laying, run: FormRun, which: Which, runLong: Grid): BoardEnd {
-  const { kind, past, long } = laying.ends.get(run)![which]!;
+  const { kind, past, long, beside } = laying.ends.get(run)![which]!;
   if (!long || runLong <= past) return { kind, past, room: past };
-  const room = Math.max(past, clear(laying, run, which, runLong));
+  const room = Math.max(past, clear(laying, run, which, runLong, beside));
   if (room > past) takeGround(laying, run, which, room);
   return { kind, past, room };
 }

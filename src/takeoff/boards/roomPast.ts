@@ -69,15 +69,16 @@ export function clearPast(strip: Strip, reach: Grid, slack: Grid, around: Around
     placeIn(strip, reach, strip.width),
   ]);
   let first: number = reach;
-  const cross = (a: Point, b: Point) => {
-    first = Math.min(first, entersAt(strip, a, b, low, high, low));
+  // An edge that only touches the start bounds what lies behind it, but a wall's face there is what the board ends at.
+  const cross = (from: number) => (a: Point, b: Point) => {
+    first = Math.min(first, entersAt(strip, a, b, low, high, from));
   };
   const near = around.bars.filter((bar) => boxesMeet(bar.box, box, 0));
-  for (const { points, closed } of near) walk(points, closed, cross);
+  for (const { points, closed } of near) walk(points, closed, cross(closed ? low : -low));
   for (const { ring, box: ringBox, index } of around.rings) {
     if (!boxesMeet(ringBox, box, 0)) continue;
-    if (!index) walk(ring, true, cross);
-    else edgesNear(index, box, 0, (i) => cross(ring[i]!, ring[(i + 1) % ring.length]!));
+    if (!index) walk(ring, true, cross(low));
+    else edgesNear(index, box, 0, (i) => cross(low)(ring[i]!, ring[(i + 1) % ring.length]!));
   }
   if (first <= low) return 0;
   const middle = placeIn(strip, (low + first) / 2, strip.width / 2);

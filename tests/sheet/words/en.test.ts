@@ -13,6 +13,7 @@ import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { tickets } from '../../../src/takeoff/tickets.ts';
 import { CUBIC_FOOT, FOOT, INCH } from '../../../src/units/grid.ts';
 import { UNIT_PROBLEMS } from '../../../src/units/problems.ts';
+import { BOARD_TROUBLES } from '../../takeoff/boards/boardJobs.ts';
 import { spacings } from '../../takeoff/spacings.ts';
 
 const SRC = join(import.meta.dirname, '../../../src');
@@ -111,6 +112,7 @@ function troubled(): readonly Job[] {
   return [
     ...changed.map((change) => ({ ...job, practices: { ...practices, ...change } })),
     { ...job, features: job.features.filter(({ kind }) => kind !== 'pad') },
+    ...Object.values(BOARD_TROUBLES),
   ];
 }
 
