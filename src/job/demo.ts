@@ -1,5 +1,15 @@
-import { CUBIC_FOOT, INCH } from '../units/grid.ts';
-import type { Attachment, Corner, Feature, Job, Outline, Round } from './job.ts';
+import { CUBIC_FOOT, FOOT, INCH } from '../units/grid.ts';
+import type { Money } from '../units/money.ts';
+import type {
+  Attachment,
+  Corner,
+  Feature,
+  Job,
+  Lumber,
+  Outline,
+  Round,
+  TruckBoards,
+} from './job.ts';
 import { settle } from './settle.ts';
 import { blankJob } from './start.ts';
 
@@ -49,8 +59,39 @@ export function demoJob(): Job {
         batchVolume: 2.175 * CUBIC_FOOT,
       },
     },
+    lumber: lumberOf(blank.lumber),
     nextId: 100,
   });
+}
+
+/** Leftovers of other jobs on the truck, and what the yard asks: made up for the sample, and for it alone. */
+function lumberOf({ yard }: Lumber): Lumber {
+  const board = (id: string, feet: number, count: number, twisted = false): TruckBoards => ({
+    id,
+    size: '2x4',
+    length: feet * FOOT,
+    count,
+    twisted,
+  });
+  const prices: Readonly<Record<string, Money>> = {
+    'y2x4-8': 415,
+    'y2x4-10': 560,
+    'y2x4-12': 675,
+    'y2x4-16': 945,
+  };
+  return {
+    truck: [
+      board('t1', 12, 2),
+      board('t2', 10, 1),
+      board('t3', 8, 2),
+      // Left in the sun.
+      board('t4', 14, 1, true),
+    ],
+    yard: yard.map((row) => {
+      const price = prices[row.id];
+      return price === undefined ? row : { ...row, price };
+    }),
+  };
 }
 
 function corner(id: string, x: number, y: number, more: Partial<Corner> = {}): Corner {

@@ -3,7 +3,8 @@ import { selfCrossings } from '../../src/geometry/crossings.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import { parseJob } from '../../src/job/parse.ts';
 import { serializeJob } from '../../src/job/serialize.ts';
-import { SIXTEENTH } from '../../src/units/grid.ts';
+import { blankJob } from '../../src/job/start.ts';
+import { FOOT, SIXTEENTH } from '../../src/units/grid.ts';
 import { areaOf, cornersOf } from './site.ts';
 
 test('the sample job is sound, and every kind of trouble is on it', () => {
@@ -24,6 +25,23 @@ test('the sample job is sound, and every kind of trouble is on it', () => {
     one.kind === 'building-line' ? [one.pourAgainst] : [],
   );
   expect(new Set(walls)).toEqual(new Set([true, false]));
+});
+
+test('it has boards and prices of its own', () => {
+  const { truck, yard } = demoJob().lumber;
+  expect(truck.map(({ length, count, twisted }) => [length / FOOT, count, twisted])).toEqual([
+    [12, 2, false],
+    [10, 1, false],
+    [8, 2, false],
+    [14, 1, true],
+  ]);
+  const priced = yard.filter(({ price }) => price !== undefined);
+  expect(priced.map(({ size, length }) => [size, length / FOOT])).toEqual(
+    [8, 10, 12, 16].map((feet) => ['2x4', feet]),
+  );
+  // The lists of everybody else have neither.
+  expect(blankJob().lumber.truck).toEqual([]);
+  expect(blankJob().lumber.yard.some(({ price }) => price !== undefined)).toBe(false);
 });
 
 test('its outlines run counter-clockwise and none crosses itself', () => {

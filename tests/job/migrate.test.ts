@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { defaultLumber } from '../../src/job/defaults.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import { MIGRATIONS, type Migration, migrated } from '../../src/job/migrate.ts';
 import { VERSION } from '../../src/job/schema.ts';
@@ -26,7 +27,7 @@ test('a gap between steps is our own mistake, and loud', () => {
 });
 
 test('version 2 keeps the spacing and the nails that version 1 said, for the board they were set for', () => {
-  const { practices, lumber, meshStock: _, handStakes, ...rest } = demoJob();
+  const { practices, lumber: ___, meshStock: _, handStakes, ...rest } = demoJob();
   const { stakeSpacings, fastening, steel: __, ...others } = practices;
   const old = {
     ...rest,
@@ -45,7 +46,7 @@ test('version 2 keeps the spacing and the nails that version 1 said, for the boa
       stakeSpacings: { ...stakeSpacings, '2x6': 20 * INCH },
       fastening: { ...fastening, perStake: 3, perCorner: 5, nailsPerPound: 44 },
     },
-    lumber,
+    lumber: defaultLumber(),
     handStakes,
   });
   expect(migrated(old, 1)).not.toHaveProperty('practices.stakeSpacing');

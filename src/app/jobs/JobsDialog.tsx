@@ -17,7 +17,7 @@ export function JobsDialog({ desk, onClose }: JobsDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const board = useStore(desk.board, (all) => all);
   const openId = useAppState((state) => state.jobId);
-  const units = useAppState((state) => state.history.now.job.units);
+  const open = useAppState((state) => state.history.now.job);
 
   useEffect(() => {
     dialog.current?.showModal();
@@ -34,7 +34,8 @@ export function JobsDialog({ desk, onClose }: JobsDialogProps) {
       </header>
       <RefusedNote desk={desk} />
       <StartForm
-        units={units}
+        key={openId}
+        open={open}
         onStart={(job) => {
           void desk.start(job);
           dialog.current?.close();

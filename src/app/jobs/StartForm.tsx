@@ -7,8 +7,10 @@ import { sayProblem } from '../../sheet/words/say.ts';
 import { FOOT, type Grid, METRE } from '../../units/grid.ts';
 import { formatLength, parseLength } from '../../units/length.ts';
 import type { Problem } from '../../units/result.ts';
+import { ChooseField } from '../ChooseField.tsx';
 import { useWords } from '../SessionContext.ts';
 import { SizeField } from './SizeField.tsx';
+import { hasMadeUpBoards, startedFrom, startsFrom } from './startsFrom.ts';
 
 type Kind = 'rectangle' | 'ell' | 'blank' | 'sample';
 type Size = 'length' | 'width' | 'notchLength' | 'notchWidth';
@@ -35,15 +37,18 @@ function firstSizes(units: UnitStyle): Record<Size, string> {
 }
 
 interface StartFormProps {
-  readonly units: UnitStyle;
+  /** The job on the table: its units go along, and what it has on hand if wanted. */
+  readonly open: Job;
   readonly onStart: (job: Job) => void;
 }
 
-export function StartForm({ units, onStart }: StartFormProps) {
+export function StartForm({ open, onStart }: StartFormProps) {
+  const { units } = open;
   const words = useWords();
   const jobs = words.app.jobs;
   const [kind, setKind] = useState<Kind>('rectangle');
   const [name, setName] = useState('');
+  const [from, setFrom] = useState(() => startsFrom(open));
   const [sizes, setSizes] = useState(() => firstSizes(units));
   const [problems, setProblems] = useState<Partial<Record<Size | 'all', readonly Problem[]>>>({});
 
@@ -57,7 +62,8 @@ export function StartForm({ units, onStart }: StartFormProps) {
     const lengths = read.flatMap(({ result }) => (result.ok ? [result.value] : []));
     const made = make(kind, lengths);
     if (!made.ok) return setProblems(bySize(made.problems));
-    onStart({ ...made.value, name: cutText(name.trim(), TEXT_MOST.name) || jobs.newName, units });
+    const named = cutText(name.trim(), TEXT_MOST.name) || jobs.newName;
+    onStart({ ...startedFrom(made.value, open, from), name: named, units });
   }
 
   return (
@@ -98,6 +104,20 @@ export function StartForm({ units, onStart }: StartFormProps) {
           />
         ))}
       </div>
+      {kind === 'sample' ? null : (
+        <>
+          <ChooseField
+            label={jobs.startWith}
+            options={[
+              ['open-job', jobs.withOpen(open.name || words.app.head.unnamed)],
+              ['defaults', jobs.withDefaults],
+            ]}
+            value={from}
+            onChoose={(key) => setFrom(key === 'open-job' ? 'open-job' : 'defaults')}
+          />
+          {hasMadeUpBoards(open) ? <p className="field-note">{jobs.madeUp}</p> : null}
+        </>
+      )}
       {problems.all?.map((problem) => (
         <p key={problem.code} className="field-error" role="alert">
           {sayProblem(words.sheet, problem)}

@@ -11,6 +11,7 @@ import type { Saver } from '../saving.ts';
 import type { Session } from '../session.ts';
 import { createStore, type Store } from '../store.ts';
 import type { Tabs } from '../tabs.ts';
+import { startedFrom, startsFrom } from './startsFrom.ts';
 
 /** A job that couldn't be read: whose it is, why, and its text when it lies in the store. */
 export interface Refused {
@@ -149,7 +150,10 @@ export function createDesk({ store, session, saver, tabs, newId, download }: Des
         put({ removed: await store.remove(id) });
         if (!isOpen(id)) return;
         const next = await store.last();
-        if (next === null || !(await open(next))) await start(blankJob());
+        if (next === null || !(await open(next))) {
+          const { job } = session.state.get().history.now;
+          await start(startedFrom(blankJob(), job, startsFrom(job)));
+        }
       }),
     bringBack: () =>
       withStore(async () => {

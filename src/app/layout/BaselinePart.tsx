@@ -1,9 +1,9 @@
 import type { Baseline } from '../../takeoff/layout/baseline.ts';
 import { offsetsTable } from '../../takeoff/layout/figures.ts';
+import { ChooseField } from '../ChooseField.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import { NoteList } from '../ticket/NoteList.tsx';
 import { SlipTable } from '../ticket/SlipTable.tsx';
-import { ChooseField } from './ChooseField.tsx';
 import type { LayoutPartProps } from './layoutPartProps.ts';
 import { edgeName, nameOf } from './names.ts';
 

@@ -1,11 +1,11 @@
 import { bandFigure, squaresTable, tiesTable } from '../../takeoff/layout/figures.ts';
 import type { Layout } from '../../takeoff/layout/layout.ts';
+import { ChooseField } from '../ChooseField.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import { FigureRow } from '../ticket/FigureRow.tsx';
 import { NoteList } from '../ticket/NoteList.tsx';
 import { SlipTable } from '../ticket/SlipTable.tsx';
 import { BaselinePart } from './BaselinePart.tsx';
-import { ChooseField } from './ChooseField.tsx';
 import type { LayoutPartProps } from './layoutPartProps.ts';
 import { nameOf } from './names.ts';
 import { TapePart } from './TapePart.tsx';

@@ -5,12 +5,12 @@ import { fourOf, NO_READINGS } from '../../takeoff/layout/tapeSaid.ts';
 import type { Grid } from '../../units/grid.ts';
 import { formatLength, parseLength } from '../../units/length.ts';
 import { fail, ok, type Result } from '../../units/result.ts';
+import { ChooseField } from '../ChooseField.tsx';
 import { TypedField } from '../practices/TypedField.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import { FigureRow } from '../ticket/FigureRow.tsx';
 import { NoteList } from '../ticket/NoteList.tsx';
 import { SlipTable } from '../ticket/SlipTable.tsx';
-import { ChooseField } from './ChooseField.tsx';
 import type { LayoutPartProps } from './layoutPartProps.ts';
 
 /** What the tape said of the set form, and which corners to move for it. */

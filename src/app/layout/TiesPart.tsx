@@ -1,10 +1,10 @@
 import { tapeTiesTable, tieErrorFigure } from '../../takeoff/layout/figures.ts';
 import type { MarkRef } from '../../takeoff/layout/tapeTies.ts';
+import { ChooseField } from '../ChooseField.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import { FigureRow } from '../ticket/FigureRow.tsx';
 import { NoteList } from '../ticket/NoteList.tsx';
 import { SlipTable } from '../ticket/SlipTable.tsx';
-import { ChooseField } from './ChooseField.tsx';
 import type { LayoutPartProps } from './layoutPartProps.ts';
 import { markName } from './names.ts';
 

@@ -144,6 +144,14 @@ describe('desk', () => {
     expect(session.state.get().history.now.job.features).toEqual([]);
   });
 
+  it('keeps the boards on hand when the last job is deleted', async () => {
+    const { desk, session } = await deskOn(store);
+    const lumber = { truck: [], yard: [] };
+    session.commit({ do: 'set-lumber', lumber });
+    await desk.remove('first');
+    expect(session.state.get().history.now.job).toMatchObject({ features: [], lumber });
+  });
+
   it('opens a job file, and refuses a broken one without touching anything', async () => {
     const { desk, openName, session } = await deskOn(store);
     expect(await desk.bringIn(fileOf(jobToText(named('From a file'))))).toBe(true);
