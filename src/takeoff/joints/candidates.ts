@@ -88,7 +88,8 @@ function offsets(
   };
   part(low, high);
   bounds.forEach((from, i) => {
-    for (const to of bounds.slice(i + 1)) if (to - from >= 2 * rules.least) part(from, to);
+    const to = bounds[i + 1];
+    if (to !== undefined && to - from >= 2 * rules.least) part(from, to);
   });
   return offs;
 }

@@ -5,14 +5,15 @@ import type {
   JointPlan,
   JointProblem,
   JointReport,
+  JointRule,
   Panel,
 } from './layout.ts';
 import { endsAt, jointReport, lengthOf, meets, middleOf, passesThrough } from './panels.ts';
 
 /** Layouts looked at before the search gives up. Our own limit. */
 const SEARCH = 6_000;
-/** Joints after which an answer at once is taken as it is, and lines tried for each. Our own limits. */
-const FIRST_JOINTS = 60;
+/** An answer at once is taken when so many joints more made it no better; and lines tried for each. Our own limits. */
+const FIRST_PATIENCE = 4;
 const FIRST_TRIES = 3;
 
 /**
@@ -24,7 +25,7 @@ export function firstJoints(problem: JointProblem): JointPlan {
   let report = jointReport(problem, problem.fixed);
   let best = report;
   let tried = 1;
-  for (let laid = 0; laid < FIRST_JOINTS && report.broken.length > 0; laid++) {
+  for (let since = 0; since < FIRST_PATIENCE && report.broken.length > 0; since++) {
     const ways = waysOn(problem, report, lines, NONE, false);
     const tries = likeliest(problem, report, ways, lines).map((way) =>
       jointReport(problem, [...report.joints, lines[way]!]),
@@ -33,7 +34,9 @@ export function firstJoints(problem: JointProblem): JointPlan {
     tried += tries.length;
     const whole = (one: JointReport) => one.length + stillNeeded(problem, one);
     report = tries.reduce((least, one) => (whole(one) < whole(least) ? one : least));
-    if (isBetter(report, best)) best = report;
+    if (!isBetter(report, best)) continue;
+    best = report;
+    since = 0;
   }
   return { report: best, proof: 'first', tried };
 }
@@ -134,15 +137,19 @@ function waysOn(
 ): readonly number[] {
   // More joints mend neither a panel too narrow nor a joint at too sharp an angle.
   if (mustObey && report.broken.some(({ rule }) => UNMENDABLE.has(rule))) return [];
-  const mends = report.broken
-    .filter(({ rule }) => !UNMENDABLE.has(rule))
-    .map((broken) => mendersOf(problem, report, broken, lines, out));
-  const possible = mends.filter((ways) => ways.length > 0);
-  if (mustObey && possible.length < mends.length) return [];
-  return possible.reduce<readonly number[]>(
-    (least, ways) => (least.length === 0 || ways.length < least.length ? ways : least),
-    [],
+  let least: readonly number[] = [];
+  const placesFirst = report.broken.toSorted(
+    (a, b) => Number(a.panel !== undefined) - Number(b.panel !== undefined),
   );
+  for (const broken of placesFirst) {
+    if (UNMENDABLE.has(broken.rule)) continue;
+    // Places are quick to look up; panels are looked at only where no place is left.
+    if (least.length > 0 && broken.panel !== undefined) continue;
+    const ways = mendersOf(problem, report, broken, lines, out);
+    if (ways.length === 0 && mustObey) return [];
+    if (ways.length > 0 && (least.length === 0 || ways.length < least.length)) least = ways;
+  }
+  return least;
 }
 
 /**
@@ -167,9 +174,28 @@ function stillNeeded({ rules, polygon }: JointProblem, { panels, broken }: Joint
 
 const UNMENDABLE: ReadonlySet<string> = new Set(['sliver', 'sharp', 'ends-inside']);
 
-/** Fewer broken rules first, then less joint. */
+/** What is less bad first, then less joint. */
 function order(one: JointReport, other: JointReport): number {
-  return one.broken.length - other.broken.length || one.length - other.length;
+  return badness(one) - badness(other) || one.length - other.length;
+}
+
+/**
+ * How bad it is to break a rule: an inside corner nearly always cracks, a panel somewhat long for its width seldom does.
+ * Our own weights, common practice.
+ */
+const WEIGHT: Readonly<Record<JointRule, number>> = {
+  'inside-corner': 4,
+  'too-long': 3,
+  'block-out': 2,
+  'old-joint': 2,
+  'ends-inside': 2,
+  sharp: 2,
+  sliver: 2,
+  ratio: 1,
+};
+
+function badness({ broken }: JointReport): number {
+  return broken.reduce((sum, { rule }) => sum + WEIGHT[rule], 0);
 }
 
 function isBetter(one: JointReport, other: JointReport): boolean {

@@ -1,3 +1,4 @@
+import type { Box } from '../../geometry/box.ts';
 import type { Point, Polygon } from '../../geometry/point.ts';
 import type { Grid } from '../../units/grid.ts';
 
@@ -68,6 +69,7 @@ export interface BrokenJointRule {
 /** A part of the slab between joints and edges. */
 export interface Panel {
   readonly polygon: Polygon;
+  readonly box: Box;
   /** Of the least rectangle round it that lies along one of its edges; length is the longer. */
   readonly length: Grid;
   readonly width: Grid;
