@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import { demoJob } from '../../../src/job/demo.ts';
+import { firstJoints } from '../../../src/takeoff/joints/layJoints.ts';
+import { jointKey } from '../../../src/takeoff/joints/layout.ts';
+import { jointProblems } from '../../../src/takeoff/joints/problem.ts';
+import { netPour } from '../../../src/takeoff/outline/netPour.ts';
+import { pourPolygons } from '../../../src/takeoff/pourPolygons.ts';
+import { FOOT, INCH } from '../../../src/units/grid.ts';
+
+const wishes = {
+  fixed: [],
+  oldJoints: [],
+  rules: { most: 10 * FOOT, ratio: 1.5, least: 2 * FOOT, angle: 60 },
+  closeness: 508,
+};
+
+test('the sample: five inside corners (stoop, step of the front edge, broken patio), post and clean-out', () => {
+  const pour = netPour(demoJob()).pour!;
+  const [problem] = jointProblems(pour, pourPolygons(pour, 508), wishes);
+  expect(problem!.insideCorners.length).toBe(5);
+  expect(problem!.insideCorners).toContainEqual({ x: 120.5 * INCH, y: 0 });
+  expect(problem!.blockOuts.map(({ feature }) => feature).toSorted()).toEqual(['f50', 'f51']);
+  expect(problem!.blockOuts[0]!.middle).toEqual({ x: 36.25 * INCH, y: 40.5 * INCH });
+  expect(jointKey(problem!)).toBe(jointKey({ ...problem! }));
+});
+
+test('an older joint counts where it comes to the edge of the pour, and nowhere else', () => {
+  const pour = netPour(demoJob()).pour!;
+  const on = { x: 60 * INCH, y: 0 };
+  const off = { x: 60 * INCH, y: 60 * INCH };
+  const [problem] = jointProblems(pour, pourPolygons(pour, 508), {
+    ...wishes,
+    oldJoints: [on, off],
+  });
+  expect(problem!.oldJoints).toEqual([on]);
+});
+
+test('panels of a layout come to the whole pour', () => {
+  const pour = netPour(demoJob()).pour!;
+  const polygons = pourPolygons(pour, 508);
+  const [problem] = jointProblems(pour, polygons, wishes);
+  const { panels } = firstJoints(problem!).report;
+  const sum = panels.reduce((all, { area }) => all + area, 0);
+  expect(panels.length).toBeGreaterThan(1);
+  // But for arcs taken as chords and places rounded to the grid: a thousandth.
+  expect(Math.abs(sum / pour.area - 1)).toBeLessThan(1e-3);
+});
