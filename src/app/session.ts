@@ -107,7 +107,14 @@ export function createSession({
     use: (tool) => set(tool === 'pick' || tool === 'pan' ? { tool } : { tool, pull: 'low' }),
     select: (selection) => set({ selection }),
     look: (view) => set({ view }),
-    go: (place) => set({ place, draft: null, ...(place === 'sheet' ? { panel: 'ticket' } : {}) }),
+    go: (place) =>
+      set({
+        place,
+        draft: null,
+        ...(place === 'sheet' ? { panel: 'ticket' } : {}),
+        // Stakes can be picked among the forms alone.
+        ...(place !== 'forms' && state.get().selection?.stake ? { selection: null } : {}),
+      }),
     show: (panel) => set({ panel }),
     pull: (pull) => set({ pull }),
     light: (theme) => {

@@ -115,6 +115,12 @@ function step(state: AppState, history: History): AppState {
 function stillThere(state: AppState): AppState {
   const { selection } = state;
   if (!selection) return state;
+  const { stake } = selection;
+  if (stake) {
+    const gone =
+      'hand' in stake && !state.history.now.job.handStakes.some(({ id }) => id === stake.hand);
+    return gone ? { ...state, selection: null } : state;
+  }
   const feature = state.history.now.job.features.find((one) => one.id === selection.feature);
   if (!feature) return { ...state, selection: null };
   const shape = feature.shape;

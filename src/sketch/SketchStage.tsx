@@ -1,5 +1,6 @@
 import './sketch.css';
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
+import type { Point } from '../geometry/point.ts';
 import type { Command, Refusal } from '../job/commands.ts';
 import type { Job } from '../job/job.ts';
 import type { Station } from '../takeoff/figure.ts';
@@ -11,11 +12,13 @@ import { datumOf } from './datum.ts';
 import { lengthsBesideMoving, lengthsOf } from './lengthsInHand.ts';
 import { SketchCanvas } from './paintKonva.tsx';
 import { extentOf, siteOf } from './site.ts';
-import { spokenSelection, spokenSnap } from './spoken.ts';
+import { spokenSelection, spokenSnap, spokenStake } from './spoken.ts';
 import { meaningOf } from './stageKeys.ts';
+import { stakesInHand } from './stakesInHand.ts';
 import type { Showing } from './tools/machine.ts';
 import type { Scene, Selection, ToolName } from './tools/tool.ts';
 import { useDrawing } from './useDrawing.ts';
+import { useFormLine } from './useFormLine.ts';
 import { useHand, useStandingJob } from './useHand.ts';
 import { usePalette } from './usePalette.ts';
 import { usePointers } from './usePointers.ts';
@@ -57,7 +60,7 @@ export interface SketchStageProps {
 
 /** The sketch: the drawing, what is in hand above it, and the bar to type in under it. */
 export function SketchStage(props: SketchStageProps) {
-  const { job, tool, selection, words } = props;
+  const { job, takeoff, station, tool, selection, words } = props;
   const helpId = useId();
   const frame = useRef<HTMLDivElement>(null);
   const size = useSize(frame);
@@ -67,11 +70,13 @@ export function SketchStage(props: SketchStageProps) {
   const site = useMemo(() => siteOf(standing), [standing]);
   const view = useView(props, standing, size);
   const drawing = useDrawing(props, view, standing !== job);
+  const formLine = useFormLine(standing, takeoff, station, standing !== job);
 
   function sceneNow(): Scene | null {
     if (!view || !size) return null;
     const dimensions = drawing.dimensions();
-    return { job: standing, site, dimensions, selection, view, size, datum: datumOf(standing) };
+    const scene = { job: standing, site, dimensions, formLine: formLine(), selection };
+    return { ...scene, view, size, datum: datumOf(standing) };
   }
 
   function commit(command: Command) {
@@ -111,7 +116,7 @@ export function SketchStage(props: SketchStageProps) {
     send({ kind: 'cancel' });
     if (asking) setAsking(false);
     else if (nothingBegun && tool !== 'pick') props.onTool('pick');
-    else if (nothingBegun && selection && !showing.snap) select(null);
+    else if (nothingBegun && selection && !showing.snap && !showing.sliding) select(null);
   }
 
   function onKeyDown(event: KeyboardEvent) {
@@ -127,8 +132,13 @@ export function SketchStage(props: SketchStageProps) {
     if (inBar) frame.current?.focus();
   }
 
+  const stakes = useMemo(
+    () => stakesInHand(job, takeoff, station, tool === 'pick' ? selection : null, showing),
+    [job, takeoff, station, tool, selection, showing],
+  );
   const selected = job.features.find(({ id }) => id === selection?.feature) ?? null;
-  const barPlace = view && size ? placeOfBar(standing, selection, view, size) : 'below';
+  const barPlace =
+    view && size ? placeOfBar(standing, selection, stakes.picked?.face, view, size) : 'below';
   const snapped = showing.snap ? spokenSnap(showing.snap, words) : '';
   const { hasDimensions } = drawing;
   const hand = useMemo(
@@ -139,8 +149,9 @@ export function SketchStage(props: SketchStageProps) {
       word: snapped,
       lengths: lengthsOf(showing, job.units),
       beside: hasDimensions ? [] : lengthsBesideMoving(job, showing),
+      stakes,
     }),
-    [showing, selected, selection, snapped, job, hasDimensions],
+    [showing, selected, selection, snapped, job, hasDimensions, stakes],
   );
   const look = useMemo(
     () => (view && size && palette ? { view, size, palette } : null),
@@ -172,12 +183,17 @@ export function SketchStage(props: SketchStageProps) {
         {words.stage.help}
       </p>
       <p className="unseen" aria-live="polite">
-        {snapped || spokenSelection(standing, selection, words)}
+        {snapped ||
+          (stakes.picked && !showing.sliding
+            ? spokenStake(job, stakes.picked, words)
+            : spokenSelection(standing, selection, words))}
       </p>
       <StageBars
         words={words}
         sayProblem={props.sayProblem}
         job={job}
+        takeoff={takeoff}
+        stakes={stakes}
         showing={showing}
         selection={tool === 'pick' ? selection : null}
         asking={asking}
@@ -185,6 +201,7 @@ export function SketchStage(props: SketchStageProps) {
         onTyped={(typed) => send({ kind: 'typed', typed })}
         onCancel={cancel}
         onCommit={commit}
+        onSelect={select}
       />
     </div>
   );
@@ -193,16 +210,17 @@ export function SketchStage(props: SketchStageProps) {
 /** A bar with its buttons, and a fingertip above it. */
 const BAR_PX = 160;
 
-/** The bar makes way for the selected corner, so that it can be dragged. */
+/** The bar makes way for the selected corner or stake, so that it can be dragged. */
 function placeOfBar(
   job: Job,
   selection: Selection | null,
+  stake: Point | undefined,
   view: View,
   size: Size,
 ): 'above' | 'below' {
   const shape = job.features.find(({ id }) => id === selection?.feature)?.shape;
-  if (shape?.form !== 'outline') return 'below';
-  const corner = shape.corners.find(({ id }) => id === selection?.corner);
+  const corners = shape?.form === 'outline' ? shape.corners : [];
+  const corner = stake ?? corners.find(({ id }) => id === selection?.corner);
   return corner && toScreen(view, size, corner).y > size.height - BAR_PX ? 'above' : 'below';
 }
 

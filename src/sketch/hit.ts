@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/point.ts';
+import { type FormLine, isPicked, type PickedStake, type SiteStake } from './formLine.ts';
 import { covers, nearestOn } from './nearest.ts';
 import type { Site, SiteEdge, SiteGround } from './site.ts';
 
@@ -6,6 +7,7 @@ import type { Site, SiteEdge, SiteGround } from './site.ts';
 export type Hit =
   | { readonly on: 'corner'; readonly feature: string; readonly corner: string; readonly at: Point }
   | { readonly on: 'edge'; readonly feature: string; readonly corner: string; readonly at: Point }
+  | { readonly on: 'stake'; readonly stake: SiteStake }
   | { readonly on: 'dimension'; readonly feature: string; readonly corner: string }
   | { readonly on: 'feature'; readonly feature: string }
   | { readonly on: 'ground' };
@@ -29,6 +31,9 @@ export interface HitQuery {
   readonly reach: number;
   /** The selected feature wins where several are within reach. */
   readonly selected: string | null;
+  /** The forms whose stakes can be picked, and the stake that is. */
+  readonly formLine?: FormLine | null;
+  readonly picked?: PickedStake | null;
 }
 
 /** A fingertip covers 44 px; a mouse points to a few. */
@@ -38,9 +43,46 @@ export const MOUSE_REACH_PX = 9;
 /**
  * In this order: corner, edge, dimension text, inside of a feature, bare ground. Within one kind the selected feature
  * wins, then the nearest (inside: the smallest, so that a post in a pad can be picked), then the one drawn last.
+ *
+ * Stakes stand beside the edges, some of them beside a corner, so they come before edges; between a corner and a stake the
+ * nearer wins, the corner counting as half as far. What is selected already, stake or shape, comes before both.
  */
 export function hit(query: HitQuery): Hit {
-  return hitCorner(query) ?? hitEdge(query) ?? hitDimension(query) ?? hitFeature(query) ?? GROUND;
+  return (
+    hitCornerOrStake(query) ?? hitEdge(query) ?? hitDimension(query) ?? hitFeature(query) ?? GROUND
+  );
+}
+
+function hitCornerOrStake(query: HitQuery): Hit | null {
+  const corner = hitCorner(query);
+  const stake = nearestStake(query);
+  if (!stake) return corner;
+  const found: Hit = { on: 'stake', stake };
+  if (corner?.on !== 'corner' || isPicked(stake, query.picked)) return found;
+  if (corner.feature === query.selected) return corner;
+  const { at, reach } = query;
+  const away = Math.hypot(at.x - corner.at.x, at.y - corner.at.y);
+  return away / 2 <= awayFromStake(stake, at, reach) ? corner : found;
+}
+
+/** A stake is drawn beside its board, which is never thinner on the screen than a part of the reach. */
+const BESIDE = 0.4;
+
+function awayFromStake({ face, outward }: SiteStake, at: Point, reach: number): number {
+  const out = BESIDE * reach;
+  return Math.hypot(
+    at.x - face.x - out * Math.cos(outward),
+    at.y - face.y - out * Math.sin(outward),
+  );
+}
+
+function nearestStake({ at, reach, formLine, picked }: HitQuery): SiteStake | null {
+  return best(
+    formLine?.stakes ?? [],
+    (stake) => awayFromStake(stake, at, reach),
+    (stake) => isPicked(stake, picked),
+    reach,
+  );
 }
 
 const GROUND: Hit = { on: 'ground' };

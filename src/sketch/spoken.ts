@@ -2,6 +2,8 @@ import type { Job } from '../job/job.ts';
 import { formatLength } from '../units/length.ts';
 import { lengthOf } from './edgeMeasures.ts';
 import { edgeLetters, featureName } from './featureName.ts';
+import type { SiteStake } from './formLine.ts';
+import { runEnds } from './runEnds.ts';
 import type { Snap } from './snap.ts';
 import type { Selection } from './tools/tool.ts';
 import type { SketchWords } from './words/en.ts';
@@ -25,5 +27,16 @@ export function spokenSelection(job: Job, selection: Selection | null, words: Sk
     letters.from,
     `${letters.from}–${letters.to}`,
     formatLength(length, job.units),
+  );
+}
+
+/** The stake that is picked, and where it is. */
+export function spokenStake(job: Job, stake: SiteStake, words: SketchWords): string {
+  const { is, run, along } = stake;
+  const { start } = runEnds(job, run, words);
+  return words.stakes.selected(
+    words.stakes.named[is](run.mark),
+    formatLength(along, job.units),
+    start,
   );
 }

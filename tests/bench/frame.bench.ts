@@ -54,6 +54,7 @@ export function measureFrame(): void {
     job,
     site: siteOf(job),
     dimensions: [],
+    formLine: null,
     selection: null,
     view,
     size,

@@ -6,6 +6,7 @@ import { LayoutSection } from '../layout/LayoutSection.tsx';
 import { PracticesPanel } from '../practices/PracticesPanel.tsx';
 import { useAppState } from '../SessionContext.ts';
 import { SketchArea } from '../SketchArea.tsx';
+import { StakesPanel } from '../StakesPanel.tsx';
 import { Guard } from '../Trouble.tsx';
 import { TicketPanel } from '../ticket/TicketPanel.tsx';
 import { Side } from './Side.tsx';
@@ -42,7 +43,12 @@ export function SketchPlace({ station, desk }: SketchPlaceProps) {
             </Guard>
           ),
           practices: () => <PracticesPanel />,
-          corners: () => <CornersPanel />,
+          corners: () => (
+            <>
+              {station === 'forms' ? <StakesPanel /> : null}
+              <CornersPanel />
+            </>
+          ),
         }}
       />
     </>

@@ -91,7 +91,7 @@ export const en = {
     'set-practices': 'practices',
     'set-lumber': 'boards on hand',
     'pin-stake': 'stake pinned',
-    'remove-stake': 'stake left out',
+    'remove-stake': 'stake taken away',
     'free-stake': 'stake freed',
     'free-stakes': 'all stakes freed',
     'set-units': 'units',

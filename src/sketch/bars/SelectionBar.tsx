@@ -5,13 +5,13 @@ import { formatLength } from '../../units/length.ts';
 import { lengthOf } from '../edgeMeasures.ts';
 import { edgeLetters, featureName } from '../featureName.ts';
 import { edgesOf } from '../site.ts';
-import type { Selection } from '../tools/tool.ts';
+import type { FeatureSelection } from '../tools/tool.ts';
 import type { BarProps } from './barProps.ts';
 
 interface SelectionBarProps extends Omit<BarProps, 'sayProblem'> {
   readonly job: Job;
   readonly feature: Feature;
-  readonly selection: Selection;
+  readonly selection: FeatureSelection;
   readonly onCommit: (command: Command) => void;
   readonly onAskLength: () => void;
 }

@@ -1,6 +1,8 @@
 import type { Command } from '../../job/commands.ts';
 import type { Job } from '../../job/job.ts';
+import type { Takeoff } from '../../takeoff/result.ts';
 import type { Problem } from '../../units/result.ts';
+import type { StakesInHand } from '../stakesInHand.ts';
 import type { Showing } from '../tools/machine.ts';
 import type { Selection, Typed } from '../tools/tool.ts';
 import type { SketchWords } from '../words/en.ts';
@@ -8,12 +10,15 @@ import { DiameterBar } from './DiameterBar.tsx';
 import { DrawBar } from './DrawBar.tsx';
 import { LengthBar } from './LengthBar.tsx';
 import { SelectionBar } from './SelectionBar.tsx';
+import { StakeBar } from './StakeBar.tsx';
 import { TwoSizesBar } from './TwoSizesBar.tsx';
 
 interface StageBarsProps {
   readonly words: SketchWords;
   readonly sayProblem: (problem: Problem) => string;
   readonly job: Job;
+  readonly takeoff: Takeoff;
+  readonly stakes: StakesInHand;
   readonly showing: Showing;
   readonly selection: Selection | null;
   /** True when the selected edge's length is being typed. */
@@ -22,6 +27,7 @@ interface StageBarsProps {
   readonly onTyped: (typed: Typed) => void;
   readonly onCancel: () => void;
   readonly onCommit: (command: Command) => void;
+  readonly onSelect: (selection: Selection | null) => void;
 }
 
 /** The bar that fits what is in hand, or what is selected; none otherwise. */
@@ -45,17 +51,16 @@ export function StageBars(props: StageBarsProps) {
   }
 }
 
-function SelectedBars({
-  words,
-  sayProblem,
-  job,
-  selection,
-  asking,
-  onAsk,
-  onCommit,
-}: StageBarsProps) {
+function SelectedBars(props: StageBarsProps) {
+  const { words, sayProblem, job, takeoff, stakes, selection, asking } = props;
+  const { onAsk, onCommit, onSelect } = props;
+  if (stakes.picked) {
+    const { picked: stake } = stakes;
+    const common = { words, units: job.units, sayProblem, job, takeoff, onCommit, onSelect };
+    return <StakeBar key={stake.hand ?? stake.along} {...common} stake={stake} asking={asking} />;
+  }
   const feature = job.features.find(({ id }) => id === selection?.feature);
-  if (!feature || !selection) return null;
+  if (!feature || !selection?.feature) return null;
   const common = { words, units: job.units, job, feature, onCommit };
   if (asking && selection.corner) {
     return (

@@ -3,11 +3,15 @@ import type { Feature } from '../../job/job.ts';
 import { cornerLetter } from '../../job/letters.ts';
 import type { WrittenLength } from '../lengthsInHand.ts';
 import { edgesOf } from '../site.ts';
+import type { StakesInHand } from '../stakesInHand.ts';
 import type { Showing } from '../tools/machine.ts';
 import type { Selection } from '../tools/tool.ts';
 import { type Spot, toScreen } from '../view.ts';
 import { handlesToPaint } from './handles.ts';
 import { FONT, type Look } from './paintMarks.ts';
+import { paintPickedStake, paintRemovedStakes } from './paintStakes.ts';
+import { traceEdge } from './traceEdge.ts';
+import { writeWord } from './writeWord.ts';
 
 /** What lies above the drawing: the selection, the guides, and the outline in hand. */
 export interface InHand {
@@ -21,6 +25,7 @@ export interface InHand {
   readonly lengths: readonly string[];
   /** Lengths beside a dragged corner, while the drawing has no dimensions. */
   readonly beside: readonly WrittenLength[];
+  readonly stakes: StakesInHand;
 }
 
 const HANDLE_PX = 5;
@@ -32,6 +37,8 @@ export function paintHand(context: CanvasRenderingContext2D, hand: InHand, look:
   context.save();
   context.lineJoin = 'round';
   if (hand.selected) paintSelected(context, hand.selected, hand.selection?.corner ?? null, look);
+  paintRemovedStakes(context, hand.stakes, look);
+  paintPickedStake(context, hand.stakes, look);
   paintPath(context, hand, look);
   paintMiddle(context, hand, look);
   for (const { at, text } of hand.beside) {
@@ -75,24 +82,6 @@ function paintSelected(
   for (const index of handlesToPaint(shape.corners, corner, view, size)) {
     const one = shape.corners[index];
     if (one) paintHandle(context, one, one.id === corner, cornerLetter(index), look);
-  }
-}
-
-function traceEdge(
-  context: CanvasRenderingContext2D,
-  { from, to, arc }: ReturnType<typeof edgesOf>[number],
-  { view, size }: Look,
-): void {
-  const start = toScreen(view, size, from);
-  context.moveTo(start.x, start.y);
-  if (arc) {
-    const center = toScreen(view, size, { x: arc.cx, y: arc.cy });
-    const begin = -Math.atan2(from.y - arc.cy, from.x - arc.cx);
-    const radius = arc.radius / view.gridPerPx;
-    context.arc(center.x, center.y, radius, begin, begin - arc.sweep, arc.sweep > 0);
-  } else {
-    const end = toScreen(view, size, to);
-    context.lineTo(end.x, end.y);
   }
 }
 
@@ -199,21 +188,4 @@ function writeLetter(
   context.strokeText(letter, at.x, at.y);
   context.fillStyle = palette.focus;
   context.fillText(letter, at.x, at.y);
-}
-
-/** A word on a slip of paper, so that it reads over any material. */
-function writeWord(
-  context: CanvasRenderingContext2D,
-  word: string,
-  at: Spot,
-  { palette }: Look,
-): void {
-  context.font = `600 13px ${FONT}`;
-  context.textAlign = 'center';
-  context.textBaseline = 'middle';
-  const width = context.measureText(word).width + 8;
-  context.fillStyle = palette.paper;
-  context.fillRect(at.x - width / 2, at.y - 10, width, 20);
-  context.fillStyle = palette.ink;
-  context.fillText(word, at.x, at.y + 1);
 }

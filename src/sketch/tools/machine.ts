@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry/point.ts';
+import type { FormPlace } from '../formLine.ts';
 import type { Snap } from '../snap.ts';
 import type { Scene, Step, ToolInput } from './tool.ts';
 
@@ -12,6 +13,8 @@ export interface Showing {
   readonly round: { readonly center: Point; readonly diameter: number } | null;
   /** The corner that is dragged. */
   readonly moving: { readonly feature: string; readonly corner: string } | null;
+  /** The stake that is dragged: where it is now, and the id that it has, or will have, as one set by hand. */
+  readonly sliding: { readonly place: FormPlace; readonly hand: string } | null;
   readonly asks: Asks;
 }
 
@@ -34,6 +37,7 @@ export const NOTHING: Showing = {
   closed: false,
   round: null,
   moving: null,
+  sliding: null,
   asks: { for: 'nothing' },
 };
 

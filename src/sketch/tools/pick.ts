@@ -2,12 +2,14 @@ import type { Point } from '../../geometry/point.ts';
 import { apply, type Command } from '../../job/commands.ts';
 import type { Feature } from '../../job/job.ts';
 import type { Neighbour } from '../bearings.ts';
+import { isPicked, pickOf } from '../formLine.ts';
 import { type Hit, hit, MOUSE_REACH_PX, TOUCH_REACH_PX } from '../hit.ts';
 import type { Snap } from '../snap.ts';
 import { panBy, type Spot, type View } from '../view.ts';
 import { aim } from './aim.ts';
 import { type Machine, NOTHING } from './machine.ts';
 import { byKey } from './pickKeys.ts';
+import { holdStake, type Sliding, selectionOf, slideStake } from './slideStake.ts';
 import {
   beyondSlop,
   type Effect,
@@ -29,6 +31,7 @@ export type PickState =
       readonly hit: Hit;
     }
   | ({ readonly at: 'dragging' } & Drag)
+  | Sliding
   | { readonly at: 'looking'; readonly spot: Spot; readonly view: View }
   /** The press has done its work; waits for the release. */
   | { readonly at: 'spent' };
@@ -51,10 +54,17 @@ const IDLE: PickState = { at: 'idle' };
  * view. With a finger only the selected feature's corners move, so that a swipe over the site changes nothing. Holding
  * (or a double click) on an edge puts a corner there. Keys: Delete removes; arrows nudge what is selected by one step,
  * and move the view when nothing is.
+ *
+ * A stake is picked and dragged in the same way, along the forms; a place that one was taken from stays where it is. A tap
+ * on the stake that is picked already goes to what lies under it.
  */
 export const pick: Machine<PickState> = {
   idle: IDLE,
   show(state) {
+    if (state.at === 'sliding') {
+      const { place, hand } = state;
+      return { ...NOTHING, sliding: { place, hand } };
+    }
     if (state.at !== 'dragging') return NOTHING;
     const { snap, feature, corner } = state;
     return { ...NOTHING, snap, moving: corner ? { feature, corner } : null };
@@ -66,7 +76,7 @@ export const pick: Machine<PickState> = {
       case 'move':
         return move(state, input, scene);
       case 'release':
-        return release(state);
+        return release(state, scene);
       case 'hold':
         return hold(state, input, scene);
       case 'interrupt':
@@ -85,9 +95,14 @@ function press(pointer: Pointer, scene: Scene): PickState {
   return { at: 'pressed', spot, place: at, touch, hit: whatIsAt(pointer, scene) };
 }
 
-function whatIsAt({ at, touch }: Pointer, { site, dimensions, view, selection }: Scene): Hit {
+function whatIsAt(
+  { at, touch }: Pick<Pointer, 'at' | 'touch'>,
+  { site, dimensions, formLine, view, selection }: Scene,
+): Hit {
   const reach = (touch ? TOUCH_REACH_PX : MOUSE_REACH_PX) * view.gridPerPx;
-  return hit({ at, site, dimensions, reach, selected: selection?.feature ?? null });
+  const selected = selection?.feature ?? null;
+  const picked = selection?.stake ?? null;
+  return hit({ at, site, dimensions, reach, selected, formLine, picked });
 }
 
 function move(state: PickState, pointer: Pointer, scene: Scene): Step<PickState> {
@@ -100,6 +115,8 @@ function move(state: PickState, pointer: Pointer, scene: Scene): Step<PickState>
       return move(takeUp(state, scene), pointer, scene);
     case 'dragging':
       return drag(state, pointer, scene);
+    case 'sliding':
+      return slideStake(state, pointer, scene);
     case 'looking': {
       const { spot } = pointer;
       const view = panBy(state.view, spot.x - state.spot.x, spot.y - state.spot.y);
@@ -113,6 +130,11 @@ function takeUp(state: Extract<PickState, { at: 'pressed' }>, scene: Scene): Pic
   const { hit: on, place, spot, touch } = state;
   const looking: PickState = { at: 'looking', spot, view: scene.view };
   if (on.on === 'ground') return looking;
+  if (on.on === 'stake') {
+    const { stake } = on;
+    const inHand = !touch || isPicked(stake, scene.selection?.stake);
+    return inHand && stake.is !== 'removed' ? holdStake(stake, place, scene) : looking;
+  }
   const selected = scene.selection?.feature === on.feature;
   if (on.on === 'corner' && (selected || !touch)) {
     return takeHold(on.feature, on.corner, on.at, place);
@@ -198,14 +220,14 @@ function neighboursOf({ job }: Scene, featureId: string, cornerId: string): read
   });
 }
 
-function release(state: PickState): Step<PickState> {
+function release(state: PickState, scene: Scene): Step<PickState> {
   switch (state.at) {
     case 'idle':
     case 'spent':
     case 'looking':
       return stay(IDLE);
     case 'pressed':
-      return { state: IDLE, effects: tapped(state.hit) };
+      return { state: IDLE, effects: tapped(hitByTap(state, scene)) };
     case 'dragging': {
       const { command, feature, corner } = state;
       const selection: Selection = corner ? { feature, corner } : { feature };
@@ -219,11 +241,33 @@ function release(state: PickState): Step<PickState> {
           : [{ do: 'discard' }],
       };
     }
+    case 'sliding': {
+      const { command } = state;
+      const select: Effect = { do: 'select', selection: selectionOf(state) };
+      return {
+        state: IDLE,
+        effects: [command ? { do: 'commit', command } : { do: 'discard' }, select],
+      };
+    }
   }
+}
+
+/** What a tap means: the nearest stake, or what lies under the one that is picked already. */
+function hitByTap(
+  { hit: on, place, touch }: Extract<PickState, { at: 'pressed' }>,
+  scene: Scene,
+): Hit {
+  const { selection } = scene;
+  if (on.on !== 'stake' || !isPicked(on.stake, selection?.stake)) return on;
+  const nearest = whatIsAt({ at: place, touch }, { ...scene, selection: null });
+  const again = nearest.on === 'stake' && isPicked(nearest.stake, selection?.stake);
+  return again ? whatIsAt({ at: place, touch }, { ...scene, formLine: null }) : nearest;
 }
 
 function tapped(on: Hit): readonly Effect[] {
   switch (on.on) {
+    case 'stake':
+      return [{ do: 'select', selection: { stake: pickOf(on.stake) } }];
     case 'ground':
       return [{ do: 'select', selection: null }];
     case 'feature':

@@ -1,6 +1,7 @@
 import type { Point } from '../../geometry/point.ts';
 import type { Command } from '../../job/commands.ts';
 import type { Job } from '../../job/job.ts';
+import type { FormLine, PickedStake } from '../formLine.ts';
 import type { DimensionText } from '../hit.ts';
 import type { Site } from '../site.ts';
 import type { Size, Spot, View } from '../view.ts';
@@ -18,10 +19,19 @@ export type ToolName =
   | 'block-out-round'
   | 'block-out-square';
 
-/** A feature, or one corner of it (and the edge that leaves that corner). */
-export interface Selection {
+/** A feature, or one corner of it (and the edge that leaves that corner); or a stake of the forms. */
+export type Selection = FeatureSelection | StakeSelection;
+
+export interface FeatureSelection {
   readonly feature: string;
   readonly corner?: string;
+  readonly stake?: undefined;
+}
+
+export interface StakeSelection {
+  readonly stake: PickedStake;
+  readonly feature?: undefined;
+  readonly corner?: undefined;
 }
 
 /** A pointer on the stage: where on the screen, and which place of the site that is. */
@@ -39,6 +49,9 @@ export type Key =
   | 'ArrowRight'
   | 'ArrowUp'
   | 'ArrowDown';
+
+/** Shift makes a key go this many times as far. */
+export const FAR = 10;
 
 /** How a typed angle is meant: from east (0 = right, 90 = up), or as a turn from the last edge. */
 export type Heading = 'direction' | 'left' | 'right';
@@ -81,6 +94,8 @@ export interface Scene {
   readonly job: Job;
   readonly site: Site;
   readonly dimensions: readonly DimensionText[];
+  /** The forms with their stakes, where they can be picked: at their own station. */
+  readonly formLine: FormLine | null;
   readonly selection: Selection | null;
   readonly view: View;
   readonly size: Size;
@@ -96,7 +111,7 @@ export type Effect =
   | { readonly do: 'discard' }
   | { readonly do: 'select'; readonly selection: Selection | null }
   | { readonly do: 'look'; readonly view: View }
-  /** Opens the box for the length of the selected corner's edge. */
+  /** Opens the box for the length of the selected corner's edge, or for the place of the selected stake. */
   | { readonly do: 'ask-length' }
   /** The tool is done: back to picking. */
   | { readonly do: 'finish' };

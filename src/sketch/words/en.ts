@@ -1,6 +1,7 @@
 import { en as drawing } from '../../drawing/words/en.ts';
 import type { FeatureKind } from '../../job/job.ts';
 import type { SnapReason } from '../snap.ts';
+import { stakesEn } from './stakesEn.ts';
 
 const kinds: Record<FeatureKind, string> = {
   pad: 'Pad',
@@ -34,7 +35,7 @@ export const en = {
   snaps,
   stage: {
     label: 'Sketch of the site',
-    help: 'Plus and minus look closer and from farther off. Arrow keys move what is selected, or the view. Enter opens the length of the selected edge. Delete takes the selected corner or shape away. Escape stops. The tab with corners and edges holds the same as a table.',
+    help: 'Plus and minus look closer and from farther off. Arrow keys move what is selected, or the view. Enter opens the length of the selected edge. Delete takes the selected corner, shape or stake away. Escape stops. The tab with corners and edges holds the same as a table, with the stakes where the forms are shown.',
     selectedFeature: (feature: string) => `Selected: ${feature}`,
     selectedCorner: (feature: string, corner: string, edge: string, length: string) =>
       `Selected: ${feature}, corner ${corner}, edge ${edge}, ${length}`,
@@ -81,6 +82,7 @@ export const en = {
     removeFeature: 'Take away shape',
     pourAgainst: 'Can be poured against',
   },
+  stakes: stakesEn,
   length: {
     title: (edge: string, length: string) => `Edge ${edge} is ${length} now`,
     newLength: 'New length',

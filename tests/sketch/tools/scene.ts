@@ -1,5 +1,6 @@
 import type { Job } from '../../../src/job/job.ts';
 import { datumOf } from '../../../src/sketch/datum.ts';
+import type { FormLine } from '../../../src/sketch/formLine.ts';
 import type { DimensionText } from '../../../src/sketch/hit.ts';
 import { siteOf } from '../../../src/sketch/site.ts';
 import type { Hand } from '../../../src/sketch/tools/hand.ts';
@@ -15,11 +16,13 @@ export function sceneOf(
   job: Job,
   selection: Selection | null = null,
   dimensions: readonly DimensionText[] = [],
+  formLine: FormLine | null = null,
 ): Scene {
   return {
     job,
     site: siteOf(job),
     dimensions,
+    formLine,
     selection,
     view: VIEW,
     size: SIZE,
