@@ -76,6 +76,16 @@ describe('app state', () => {
     expect(after.selection).toEqual({ feature: 'f1' });
   });
 
+  it('lets go of a stake set by hand that is freed, or undone; one of the plan it leaves', () => {
+    const set = commit(opened(), { do: 'pin-stake', at: { x: FOOT, y: 0 } });
+    const id = set.history.now.job.handStakes[0]?.id ?? '';
+    const before = { ...set, selection: { stake: { hand: id } } };
+    expect(commit(before, { do: 'free-stake', id }).selection).toBeNull();
+    expect(stepBack(before).selection).toBeNull();
+    const planned = { ...set, selection: { stake: { run: 'R1', along: FOOT } } };
+    expect(stepBack(planned).selection).toBe(planned.selection);
+  });
+
   it('changes nothing while another tab has the job', () => {
     const before = { ...opened(), hold: 'other-tab' as const };
     const after = commit(before, moveFirstCorner(before, -FOOT));

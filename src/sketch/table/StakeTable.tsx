@@ -23,7 +23,7 @@ export function StakeTable(props: StakeTableProps) {
   const says = words.stakes.table;
   const line = formLineOf(job, takeoff);
   return (
-    <section className="corner-table" aria-label={says.title}>
+    <section className="corner-table stake-table" aria-label={says.title}>
       <details className="change-feature" open>
         <summary>{says.title}</summary>
         {line && line.runs.length > 0 ? <RunStakes {...props} line={line} /> : <p>{says.none}</p>}
@@ -167,7 +167,7 @@ function StakeRow(props: StakeRowProps) {
           onPin={set}
         />
       </td>
-      <td>
+      <td className="stake-state">
         {says.is[is]}
         {saidBroken(takeoff, hand, job, words).map((said) => (
           <p key={said} className="stake-broken">

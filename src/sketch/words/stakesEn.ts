@@ -44,7 +44,7 @@ export const stakesEn = {
     run: 'Form run',
     part: (run: string, first: number, last: number) => `${run}, stakes ${first} to ${last}`,
     stake: 'Stake',
-    state: 'Set by',
+    state: 'How it stands',
     more: 'Pin, take away, free',
     cell: (stake: number, place: string) => `Stake ${stake}, distance from ${place}`,
     select: (stake: number) => `Show stake ${stake} on the sketch`,
