@@ -1,4 +1,5 @@
 import type { Grid } from '../units/grid.ts';
+import type { Money } from '../units/money.ts';
 import type { ColumnKey, FigureKey, InputKey, TableKey } from './keys.ts';
 
 /** A value and what it measures. Formatting is the language's and the unit style's business. */
@@ -14,6 +15,8 @@ export type Quantity =
   | { readonly of: 'weight-by-area'; readonly kgPerSquareMetre: number }
   /** Whole or fractional pieces; `unit` names a word in the language files ('bag', 'stake', 'sheet'…). */
   | { readonly of: 'count'; readonly count: number; readonly unit: string }
+  /** Whole cents, with the sign that prices are written with. */
+  | { readonly of: 'money'; readonly cents: Money; readonly currency: string }
   | { readonly of: 'share'; readonly share: number }
   | { readonly of: 'number'; readonly number: number }
   /** A word of the trade, by its key in the language files. */

@@ -1,4 +1,12 @@
 import type {
+  BoardColumnKey,
+  BoardCountUnit,
+  BoardFigureKey,
+  BoardInputKey,
+  BoardTableKey,
+  BoardTermKey,
+} from './boards/keys.ts';
+import type {
   LayoutColumnKey,
   LayoutFigureKey,
   LayoutInputKey,
@@ -47,7 +55,7 @@ export const FIGURE_KEYS = [
   'batches',
   'last-batch',
 ] as const;
-export type FigureKey = (typeof FIGURE_KEYS)[number] | LayoutFigureKey;
+export type FigureKey = (typeof FIGURE_KEYS)[number] | LayoutFigureKey | BoardFigureKey;
 
 /** Inputs of workings that are no figures themselves. */
 export const INPUT_KEYS = [
@@ -74,10 +82,10 @@ export const INPUT_KEYS = [
   'batch-bags',
   'close-enough',
 ] as const;
-export type InputKey = (typeof INPUT_KEYS)[number] | LayoutInputKey;
+export type InputKey = (typeof INPUT_KEYS)[number] | LayoutInputKey | BoardInputKey;
 
 export const TABLE_KEYS = ['runs', 'mesh-cuts', 'strips', 'bags-by-mix'] as const;
-export type TableKey = (typeof TABLE_KEYS)[number] | LayoutTableKey;
+export type TableKey = (typeof TABLE_KEYS)[number] | LayoutTableKey | BoardTableKey;
 
 export const COLUMN_KEYS = [
   'mark',
@@ -94,15 +102,12 @@ export const COLUMN_KEYS = [
   'bags',
   'weight',
 ] as const;
-export type ColumnKey = (typeof COLUMN_KEYS)[number] | LayoutColumnKey;
+export type ColumnKey = (typeof COLUMN_KEYS)[number] | LayoutColumnKey | BoardColumnKey;
 
 /** What is counted. */
 export const COUNT_UNITS = [
   'bag',
   'batch',
-  'board',
-  'board-end',
-  'board-length',
   'corner',
   'nail',
   'part',
@@ -112,8 +117,8 @@ export const COUNT_UNITS = [
   'sliver',
   'stake',
 ] as const;
-export type CountUnit = (typeof COUNT_UNITS)[number];
+export type CountUnit = (typeof COUNT_UNITS)[number] | BoardCountUnit;
 
 /** Words that stand in a table's cell. Edge kinds are words too. */
 export const TERM_KEYS = ['straight', 'curved'] as const;
-export type TermKey = (typeof TERM_KEYS)[number] | LayoutTermKey;
+export type TermKey = (typeof TERM_KEYS)[number] | LayoutTermKey | BoardTermKey;

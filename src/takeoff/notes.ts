@@ -25,6 +25,9 @@ export const TRADE_NOTE_CODES = [
   'call-before-digging',
   'stakes-blocked',
   'mesh-springs-back',
+  'form-gap',
+  'form-cut',
+  'form-proud',
   'form-deeper',
   'form-shallower',
   'nominal-depth',
@@ -36,6 +39,8 @@ export const TRADE_NOTE_CODES = [
   // assumption
   'local-code',
   'forms-inside-face',
+  'form-none-against-old',
+  'edges-not-thickened',
   'stakes-at-ends',
   'stakes-on-curves',
   'mesh-laid-in-rows',

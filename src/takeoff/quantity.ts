@@ -1,4 +1,5 @@
 import type { Grid } from '../units/grid.ts';
+import type { Money } from '../units/money.ts';
 import type { Quantity } from './figure.ts';
 import type { CountUnit, TermKey } from './keys.ts';
 import type { EdgeKind } from './outline/pour.ts';
@@ -46,6 +47,10 @@ export function weightByArea(kgPerSquareMetre: number): Quantity {
 
 export function count(number: number, unit: CountUnit): Quantity {
   return { of: 'count', count: number, unit };
+}
+
+export function money(cents: Money, currency: string): Quantity {
+  return { of: 'money', cents, currency };
 }
 
 export function share(part: number): Quantity {

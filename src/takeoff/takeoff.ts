@@ -1,5 +1,6 @@
 import type { Job } from '../job/job.ts';
 import { boards } from './boards/boards.ts';
+import { formNotes } from './forms/formNotes.ts';
 import { formRuns } from './forms/formRuns.ts';
 import { isolation } from './joints/isolation.ts';
 import { mix } from './mix/mix.ts';
@@ -47,6 +48,7 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
     notes: [
       ...outline.notes,
       tradeNote('ground', 'assumption', 'local-code'),
+      ...(forms.figured ? formNotes(practices, pour, forms.figured) : []),
       ...[forms, lumber, staked, steel, joints, slab, bags].flatMap(({ notes }) => notes),
     ],
   };

@@ -1,4 +1,6 @@
 import type { Job, Practices } from '../job/job.ts';
+import { boardFigures } from './boards/figures.ts';
+import { boardTables } from './boards/tables.ts';
 import type { Station, Ticket } from './figure.ts';
 import { formFigures, runsTable } from './forms/figures.ts';
 import { groundFigures } from './ground/figures.ts';
@@ -22,19 +24,23 @@ const STATIONS: readonly Station[] = ['ground', 'forms', 'steel', 'joints', 'mix
 
 /** The ticket of one station alone: see tickets. */
 export function ticketOf(job: Job, takeoff: Takeoff, station: Station): Ticket {
-  return { station, ...FIGURED[station](job.practices, takeoff) };
+  return { station, ...FIGURED[station](job.practices, takeoff, job) };
 }
 
 const FIGURED: Readonly<
-  Record<Station, (practices: Practices, takeoff: Takeoff) => Omit<Ticket, 'station'>>
+  Record<Station, (practices: Practices, takeoff: Takeoff, job: Job) => Omit<Ticket, 'station'>>
 > = {
   ground: (_, { pour }) => ({ figures: pour ? groundFigures(pour) : [], tables: [] }),
-  forms: (practices, { forms, stakes }) => ({
+  forms: (practices, { forms, stakes, boards }, job) => ({
     figures: [
       ...(forms ? formFigures(practices, forms) : []),
+      ...(boards ? boardFigures(practices, boards) : []),
       ...(forms && stakes ? stakeFigures(practices, forms, stakes) : []),
     ],
-    tables: forms && forms.runs.length > 0 ? [runsTable(forms, stakes)] : [],
+    tables: [
+      ...(forms && forms.runs.length > 0 ? [runsTable(forms, stakes)] : []),
+      ...(boards ? boardTables(job, boards) : []),
+    ],
   }),
   steel: (practices, { steel }) => ({
     figures: steel ? steelFigures(practices, steel) : [],

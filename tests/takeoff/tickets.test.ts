@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { demoJob } from '../../src/job/demo.ts';
 import type { Job } from '../../src/job/job.ts';
 import { blankJob } from '../../src/job/start.ts';
+import { BOARD_FIGURE_KEYS } from '../../src/takeoff/boards/keys.ts';
 import type { Figure, Quantity } from '../../src/takeoff/figure.ts';
 import { FIGURE_KEYS, INPUT_KEYS } from '../../src/takeoff/keys.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
@@ -42,7 +43,11 @@ describe('tickets', () => {
   });
 
   test('hold every figure there is, once', () => {
-    const keys = figuresOf(fullJob()).map(({ key }) => key);
+    const ofBoards: readonly string[] = BOARD_FIGURE_KEYS;
+    const all = figuresOf(fullJob()).map(({ key }) => key);
+    expect(new Set(all).size).toBe(all.length);
+    // Which of the boards' there are hangs on the lists of boards: see boards/figures.test.ts.
+    const keys = all.filter((key) => !ofBoards.includes(key));
     expect([...keys].sort()).toEqual([...FIGURE_KEYS].sort());
   });
 

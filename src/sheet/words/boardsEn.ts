@@ -1,9 +1,103 @@
-import type { BoardNoteCode } from '../../takeoff/boards/keys.ts';
+import type {
+  BoardColumnKey,
+  BoardCountUnit,
+  BoardFigureKey,
+  BoardInputKey,
+  BoardNoteCode,
+  BoardTableKey,
+  BoardTermKey,
+} from '../../takeoff/boards/keys.ts';
 
-export const boardCounts = {
+/** Words of the boards that the forms are cut from. */
+export const boardFigures: Readonly<Record<BoardFigureKey, string>> = {
+  'boards-bought': 'Boards to buy',
+  'boards-money': 'Boards, price',
+  'boards-length-bought': 'Boards to buy, length',
+  'boards-from-truck': 'Boards from the truck',
+  'board-cuts': 'Cuts',
+  'board-splices': 'Splices',
+  'board-cleats': 'Cleats',
+  'boards-waste': 'Board over what the forms need',
+  'boards-proof': 'Plan of the boards',
+};
+
+export const boardFormulas: Readonly<Record<BoardFigureKey, string>> = {
+  'boards-bought':
+    'Boards of the yard that the plan cuts from, by length. The plan weighs money spent first (or length bought where a price isn’t known), then cuts, splices and what is left over.',
+  'boards-money': 'Boards to buy of each length times the price of one.',
+  'boards-length-bought': 'Boards to buy of each length times the length of one.',
+  'boards-from-truck': 'Boards of the truck that the plan cuts from, by length.',
+  'board-cuts':
+    'Cuts that free the pieces of each board: one a piece, less one where the last piece takes all that is left, as it may run long.',
+  'board-splices': 'Pieces, less runs: each piece after the first of a run makes a splice.',
+  'board-cleats': 'One a splice, of the length set under practices.',
+  'boards-waste':
+    'Length of the boards used, less what the runs need. Part of it runs long, part is left, a little is sawdust.',
+  'boards-proof':
+    'A first answer is a good plan made at once. Proved: no plan is better in money, and of those none in cuts, then splices, then what is left over. Not proved: the search was ended before it was sure.',
+};
+
+export const boardInputs: Readonly<Record<BoardInputKey, string>> = {
+  'boards-used': 'Length of the boards used',
+  'boards-needed': 'Length that the runs need',
+  'saw-kerf': 'Saw cut',
+  'shortest-piece': 'Shortest piece',
+  'cleat-length': 'Length of a cleat',
+  'proof-weighs': 'Not proved least',
+  'proof-have': 'This plan has',
+  'proof-bound': 'No plan can have less than',
+  'proof-seconds': 'Search, seconds',
+};
+
+export const boardTables: Readonly<Record<BoardTableKey, string>> = {
+  'board-cut-list': 'Cut list',
+  'board-runs': 'Boards by run',
+  'board-buy': 'Boards to buy',
+  'board-rests': 'Rests to keep',
+};
+
+export const boardColumns: Readonly<Record<BoardColumnKey, string>> = {
+  board: 'Board',
+  'board-from': 'From',
+  'board-length': 'Length',
+  'board-count': 'How many',
+  'board-piece': 'Piece',
+  'board-pieces': 'Pieces',
+  'board-run': 'Run',
+  'board-left': 'Left',
+  'board-start': 'Start',
+  'board-end': 'End',
+  'board-need': 'Needs',
+  'board-price': 'Each',
+  'board-sum': 'Sum',
+};
+
+export const boardCounts: Readonly<
+  Record<BoardCountUnit, { readonly one: string; readonly many: string }>
+> = {
   board: { one: 'board', many: 'boards' },
   'board-end': { one: 'end', many: 'ends' },
   'board-length': { one: 'length', many: 'lengths' },
+  cleat: { one: 'cleat', many: 'cleats' },
+  cut: { one: 'cut', many: 'cuts' },
+  splice: { one: 'splice', many: 'splices' },
+};
+
+export const boardTerms: Readonly<Record<BoardTermKey, string>> = {
+  'board-truck': 'truck',
+  'board-yard': 'yard',
+  'end-passes': 'passes',
+  'end-butts': 'butts',
+  'end-flat': 'to the corner',
+  'end-laps': 'laps on',
+  'end-stops': 'stops',
+  'proof-first': 'first answer',
+  'proof-proved': 'proved best',
+  'proof-gap': 'not proved',
+  'weigh-price': 'money or length bought',
+  'weigh-cuts': 'cuts',
+  'weigh-splices': 'splices',
+  'weigh-waste': 'what is left over',
 };
 
 export const boardNotes: Readonly<Record<BoardNoteCode, string>> = {

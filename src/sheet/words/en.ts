@@ -1,7 +1,7 @@
 import type { Note, Station, Working, WorkingInput } from '../../takeoff/figure.ts';
 import type { CountUnit, TermKey } from '../../takeoff/keys.ts';
 import type { EdgeKind } from '../../takeoff/outline/pour.ts';
-import { boardCounts } from './boardsEn.ts';
+import { boardCounts, boardTerms } from './boardsEn.ts';
 import { cli } from './cliEn.ts';
 import { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
 import { layoutEn } from './layout.ts';
@@ -34,6 +34,7 @@ const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
   'block-out': 'Block-out',
   straight: 'straight',
   curved: 'curved',
+  ...boardTerms,
   ...layoutTerms,
 };
 

@@ -1,4 +1,5 @@
 import type { ColumnKey, FigureKey, InputKey, TableKey } from '../../takeoff/keys.ts';
+import { boardColumns, boardFigures, boardFormulas, boardInputs, boardTables } from './boardsEn.ts';
 import {
   layoutColumns,
   layoutFigures,
@@ -44,6 +45,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   'bag-weight': 'Bags, weight',
   batches: 'Batches',
   'last-batch': 'In the last batch',
+  ...boardFigures,
   ...layoutFigures,
 };
 
@@ -93,6 +95,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   batches:
     'Bags divided by the bags that one batch holds, rounded up. Each batch holds the parts in proportion.',
   'last-batch': 'Bags that are left after the full batches.',
+  ...boardFormulas,
   ...layoutFormulas,
 };
 
@@ -120,6 +123,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   'batch-size': 'The mixer holds',
   'batch-bags': 'Bags in a full batch',
   'close-enough': 'Close enough',
+  ...boardInputs,
   ...layoutInputs,
 };
 
@@ -128,6 +132,7 @@ export const tables: Readonly<Record<TableKey, string>> = {
   'mesh-cuts': 'Mesh pieces',
   strips: 'Strip by edge',
   'bags-by-mix': 'Bags by mix',
+  ...boardTables,
   ...layoutTables,
 };
 
@@ -145,5 +150,6 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   parts: 'Parts',
   bags: 'Bags',
   weight: 'Weight',
+  ...boardColumns,
   ...layoutColumns,
 };

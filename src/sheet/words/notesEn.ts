@@ -85,6 +85,12 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'No place to drive: {blocked}. A no-stake zone or what is there already takes up more of the edge than the spacing, or all of it near an end, or a wall leaves no room. Hold the form there with a brace, pins or weight, and check before you pour.',
   'mesh-springs-back':
     'Mesh springs back when it is cut or unrolled. Weigh down both ends first, stand clear, and wear gloves and eye protection. Cap wire and bar ends that someone could fall on.',
+  'form-gap':
+    'The form boards stand {gap} off the ground. Pack soil against the gap from outside, or the concrete runs out under the form.',
+  'form-cut':
+    'For {thickness} of concrete the ground inside the form has to be cut {cut} deeper than a {board} ({depth} deep) and its gap give. Cut it clear of the boards’ bearing, and fill no low spot with loose soil.',
+  'form-proud':
+    'A {board} is {depth} deep, the slab {thickness}: set on the ground, its top stands {proud} too high. Let it into the ground by as much, or bring the ground inside up and pack it.',
   'form-deeper':
     'A {board} with its gap gives {depth}, but the volume is figured at {thickness}. Poured to the top of the form it takes {difference} more. Change the thickness or the gap if that is what you mean.',
   'form-shallower':
@@ -111,6 +117,10 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'Local code decides on thickness, steel, joints, fall and frost. Nothing here is checked against it, and nothing here is a structural design: ask your building department.',
   'forms-inside-face':
     'Lengths of form are of the inside face, the one that the concrete touches. Boards that run past a corner are longer.',
+  'form-none-against-old':
+    'No form against an existing slab, steps or a wall that can be poured against: {length} of the edge.',
+  'edges-not-thickened':
+    'Edges are taken as no thicker than the slab. A thickened edge needs a deeper board, or a trench dug inside the form: neither is counted.',
   'stakes-at-ends':
     'Stakes no more than {spacing} apart, with one no more than {fromEnd} from each end of a run. A corner is held by two, one on either side of it. Where something is in the way of a straight run, stakes move to either side of it, and are added only where a gap would get too wide. Stakes at splices are not counted yet.',
   'stakes-on-curves': 'On curves stakes stand no more than {spacing} apart.',

@@ -9,6 +9,7 @@ import {
 } from '../../units/format.ts';
 import { CUBIC_FOOT, POUND_KG, SQUARE_FOOT, SQUARE_METRE } from '../../units/grid.ts';
 import { formatLength } from '../../units/length.ts';
+import { formatMoney } from '../../units/money.ts';
 import type { Problem } from '../../units/result.ts';
 import type { LengthStyle } from '../../units/writtenLength.ts';
 import type { Words } from './words.ts';
@@ -44,6 +45,8 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
       const number = formatNumber(quantity.count);
       return `${number} ${quantity.count === 1 ? unit.one : unit.many}`;
     }
+    case 'money':
+      return formatMoney(quantity.cents, quantity.currency);
     case 'share':
       return formatShare(quantity.share);
     case 'number':

@@ -1,3 +1,4 @@
+import { boxOf } from '../../geometry/box.ts';
 import { distanceToEdge, distanceToRing, locate } from '../../geometry/locate.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { Job } from '../../job/job.ts';
@@ -8,6 +9,7 @@ import type { NetPour } from '../outline/pour.ts';
 import { traceOf } from '../outline/shapes.ts';
 import type { FormRun, FormsResult } from '../result.ts';
 import type { Ground } from '../stakes/clearOf.ts';
+import { addBar, type BarField, barField, barsNear } from './barField.ts';
 import {
   cornerNeed,
   type FreeEnd,
@@ -17,7 +19,7 @@ import {
   wayAt,
 } from './corners.ts';
 import type { BoardEnd } from './plan.ts';
-import { type Bar, barOf, clearPast, placeIn, type Strip, standing } from './roomPast.ts';
+import { type Bar, barOf, boxIn, clearPast, placeIn, type Strip, standing } from './roomPast.ts';
 import { LAP_GAP, LEAST_LAP } from './rules.ts';
 
 /** What becomes of the boards at the ends of every straight run, and the places that must be said. */
@@ -41,7 +43,7 @@ interface Settled extends Omit<BoardEnd, 'room'> {
 /** The boards as they are being laid: each takes its ground from those that come after it. */
 interface Laying {
   readonly ends: Map<FormRun, { [which in Which]?: Settled }>;
-  readonly bars: Bar[];
+  readonly field: BarField;
   readonly ground: Ground;
   /** Thickness of the boards, and what they may lie into something: readings of one line differ. */
   readonly width: Grid;
@@ -58,7 +60,7 @@ export function layBoards(job: Job, pour: NetPour, forms: FormsResult, ground: G
   const width = DRESSED[formBoard].thickness;
   const laying: Laying = {
     ends: new Map(),
-    bars: [...standing(job)],
+    field: barField(standing(job)),
     ground,
     width,
     slack: closeEnough,
@@ -74,7 +76,9 @@ export function layBoards(job: Job, pour: NetPour, forms: FormsResult, ground: G
       settle(laying, after, 'start', 'flat', 0);
     } else if (need.is === 'inside') settleInside(laying, before, after, need);
   }
-  for (const run of forms.runs) laying.bars.push(...boardBars(laying, run));
+  for (const run of forms.runs) {
+    for (const bar of boardBars(laying, run)) addBar(laying.field, bar);
+  }
   const tight: Point[] = [];
   for (const { before, after, need, at } of corners) {
     if (need.is === 'outside' && !settleOutside(laying, before, after, need.pass)) tight.push(at);
@@ -189,7 +193,8 @@ function clear(laying: Laying, run: FormRun, which: Which, reach: Grid, beside?:
   const strip = stripPast(laying, run, which);
   const fits = ({ points }: Bar) =>
     !beside?.curved || distanceToRing(strip.at, points) <= CUT_TO_FIT * laying.width;
-  const bars = laying.bars.filter(
+  const near = barsNear(laying.field, boxOf(boxIn(strip, 0, reach)));
+  const bars = near.filter(
     (bar) =>
       bar.run === undefined || (bar.run !== run.mark && !(bar.run === beside?.mark && fits(bar))),
   );
@@ -205,7 +210,7 @@ function stripPast({ width }: Laying, run: FormRun, which: Which): Strip {
 }
 
 function takeGround(laying: Laying, run: FormRun, which: Which, past: Grid): void {
-  laying.bars.push(barOf(boxIn(stripPast(laying, run, which), 0, past), run.mark));
+  addBar(laying.field, barOf(boxIn(stripPast(laying, run, which), 0, past), run.mark));
 }
 
 /** The ground under the board of a run, between its corners. */
@@ -215,16 +220,6 @@ function boardBars(laying: Laying, run: FormRun): readonly Bar[] {
   const from = -run.length - Math.min(0, start?.past ?? 0);
   const to = Math.min(0, end?.past ?? 0);
   return from < to ? [barOf(boxIn(stripPast(laying, run, 'end'), from, to), run.mark)] : [];
-}
-
-function boxIn(strip: Strip, from: number, to: number): readonly Point[] {
-  const { width } = strip;
-  return [
-    placeIn(strip, from, 0),
-    placeIn(strip, to, 0),
-    placeIn(strip, to, width),
-    placeIn(strip, from, width),
-  ];
 }
 
 /** A bent board as short straight ones, none turning more than this. */

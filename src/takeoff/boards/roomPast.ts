@@ -18,6 +18,7 @@ export interface Bar {
   readonly run?: string;
 }
 
+/** What a strip may run into: bars at least all those near it. */
 export interface Around extends Pick<Ground, 'polygons' | 'rings'> {
   readonly bars: readonly Bar[];
 }
@@ -62,19 +63,13 @@ export function barOf(points: readonly Point[], run: string): Bar {
 export function clearPast(strip: Strip, reach: Grid, slack: Grid, around: Around): Grid {
   const low = Math.min(slack, strip.width / 4);
   const high = strip.width - low;
-  const box = boxOf([
-    placeIn(strip, 0, 0),
-    placeIn(strip, 0, strip.width),
-    placeIn(strip, reach, 0),
-    placeIn(strip, reach, strip.width),
-  ]);
+  const box = boxOf(boxIn(strip, 0, reach));
   let first: number = reach;
   // An edge that only touches the start bounds what lies behind it, but a wall's face there is what the board ends at.
   const cross = (from: number) => (a: Point, b: Point) => {
     first = Math.min(first, entersAt(strip, a, b, low, high, from));
   };
-  const near = around.bars.filter((bar) => boxesMeet(bar.box, box, 0));
-  for (const { points, closed } of near) walk(points, closed, cross(closed ? low : -low));
+  for (const { points, closed } of around.bars) walk(points, closed, cross(closed ? low : -low));
   for (const { ring, box: ringBox, index } of around.rings) {
     if (!boxesMeet(ringBox, box, 0)) continue;
     if (!index) walk(ring, true, cross(low));
@@ -84,13 +79,24 @@ export function clearPast(strip: Strip, reach: Grid, slack: Grid, around: Around
   const middle = placeIn(strip, (low + first) / 2, strip.width / 2);
   const inside =
     isInsideAny(middle, around.polygons) ||
-    near.some(({ points, closed }) => closed && locate(middle, points) !== 'outside');
+    around.bars.some(({ points, closed }) => closed && locate(middle, points) !== 'outside');
   return inside ? 0 : Math.floor(first);
 }
 
 /** A place by how far along a strip and how far out it is. */
 export function placeIn({ at, along, out }: Strip, u: number, v: number): Point {
   return { x: at.x + u * along.x + v * out.x, y: at.y + u * along.y + v * out.y };
+}
+
+/** The corners of a part of a strip. */
+export function boxIn(strip: Strip, from: number, to: number): readonly Point[] {
+  const { width } = strip;
+  return [
+    placeIn(strip, from, 0),
+    placeIn(strip, to, 0),
+    placeIn(strip, to, width),
+    placeIn(strip, from, width),
+  ];
 }
 
 function walk(points: readonly Point[], closed: boolean, edge: (a: Point, b: Point) => void) {
