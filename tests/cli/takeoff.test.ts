@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { serializeJob } from '../../src/job/serialize.ts';
 import { blankJob } from '../../src/job/start.ts';
+import { BOARD_FIGURE_KEYS } from '../../src/takeoff/boards/keys.ts';
 import { FIGURE_KEYS } from '../../src/takeoff/keys.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -58,7 +59,7 @@ describe('takeoff', () => {
       value: '0.6 ft³',
       from: 'your practices',
     });
-    for (const { key } of figures) expect(FIGURE_KEYS).toContain(key);
+    for (const { key } of figures) expect([...FIGURE_KEYS, ...BOARD_FIGURE_KEYS]).toContain(key);
     expect(said.notes[0]).toHaveProperty('text');
     expect(said.parts.mix.totalBags).toBe(59);
   });

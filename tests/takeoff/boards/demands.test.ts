@@ -154,6 +154,20 @@ describe('where there is no room past a corner', () => {
     expect(said(demandsOf(TWELVE_BY_TEN, eastOf(9))[0]!.end)).toBe('passes 1.5 to 9');
   });
 
+  test('another board is in the way as well', () => {
+    // A second pad 1 ft east: its west board stands 1 1/2 in into the gap, and passes its own south corner.
+    const second = shape('pad', 'second', [
+      [13, 0],
+      [20, 0],
+      [20, 10],
+      [13, 10],
+    ]);
+    const demands = demandsOf(TWELVE_BY_TEN, second);
+    expect(demands).toHaveLength(8);
+    const long = demands.map(({ end }) => said(end));
+    expect(long).toContain('passes 1.5 to 10.5');
+  });
+
   test('over a no-stake zone a board lies all the same', () => {
     const zone = shape('no-stake-zone', 'zone', [
       [12, -3],
