@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { measureBoards } from './boards.bench.ts';
 import { measureFrame } from './frame.bench.ts';
 import { measure } from './takeoff.bench.ts';
 
@@ -7,3 +8,4 @@ import { measure } from './takeoff.bench.ts';
 const takeoffFile = join(import.meta.dirname, '../../src/takeoff/takeoff.ts');
 await measure(existsSync(takeoffFile) ? takeoffFile : undefined);
 measureFrame();
+await measureBoards();

@@ -23,6 +23,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'clipper2-ts': ['geometry'],
   valibot: ['job'],
   '@valibot/to-json-schema': ['job'],
+  highs: ['takeoff/solver/highs.ts'],
   idb: ['storage'],
   konva: ['sketch'],
   'react-konva': ['sketch'],

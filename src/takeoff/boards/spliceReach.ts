@@ -12,6 +12,12 @@ export function leastPiece({ shortest }: BoardProblem, { need }: BoardDemand): G
   return Math.max(1, Math.min(shortest, need));
 }
 
+/** How many pieces a run can have at most. */
+export function mostPieces(problem: BoardProblem, demand: BoardDemand): number {
+  if (!problem.splices || demand.spliceOn.length === 0) return 1;
+  return Math.max(1, Math.floor(demand.most / leastPiece(problem, demand)));
+}
+
 /**
  * Where the boards of a run start, meet and end, with as few as there can be of them, none longer than `longest` and as
  * many of that as it takes. Undefined when there is no way: no splice allowed, or none where the boards would meet.

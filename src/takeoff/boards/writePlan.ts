@@ -70,6 +70,15 @@ export function writePlan(
   return { boards, cost: costOf(problem, used), proof };
 }
 
+/** The boards of a plan as they were before they had their marks. */
+export function boardsOf(problem: BoardProblem, plan: BoardPlan): readonly UsedBoard[] {
+  const demandOf = new Map(problem.demands.map(({ run }, at) => [run, at]));
+  return plan.boards.map(({ stock, from: source, pieces }) => ({
+    stock: problem.stock.find((one) => one.id === stock && one.from === source)!,
+    pieces: pieces.map(({ run, from, length }) => ({ demand: demandOf.get(run)!, from, length })),
+  }));
+}
+
 /** 'A' to 'Z', then 'AA', 'AB'… as columns are lettered. */
 export function boardMark(at: number): string {
   const last = String.fromCharCode(65 + (at % 26));

@@ -102,12 +102,12 @@ export const PATIO: Scale = {
 /** Small enough to go through every plan that there is. */
 export const TINY: Scale = {
   runs: [1, 3],
-  need: [2, 9],
-  long: 3,
+  need: [2, 7],
+  long: 2,
   trucks: [0, 2],
   count: 2,
   yards: [0, 2],
-  board: [2, 8],
+  board: [2, 7],
   kerf: [0, 1],
   shortest: [1, 2, 3],
 };
