@@ -3,18 +3,18 @@ import type { Point } from '../geometry/point.ts';
 import type { BuildingLine, Feature, Job } from '../job/job.ts';
 import type { LineStyle, Mark, Material } from './marks.ts';
 import { bandPath, pathPoints, type Side, shapePath, sidesOf } from './paths.ts';
+import { UTILITY_STYLES } from './utilityLines.ts';
 
-const MATERIALS: Readonly<Record<Exclude<Feature['kind'], 'pad'>, Material>> = {
+const MATERIALS: Readonly<Record<Exclude<Feature['kind'], 'pad' | 'utility-line'>, Material>> = {
   'existing-slab': 'old-concrete',
   'building-line': 'building',
   steps: 'steps',
   'block-out': 'block-out',
   patch: 'patch',
   'no-stake-zone': 'no-stake',
-  'utility-line': 'no-stake',
 };
 
-const STYLES: Readonly<Record<Feature['kind'], LineStyle>> = {
+const STYLES: Readonly<Record<Exclude<Feature['kind'], 'utility-line'>, LineStyle>> = {
   pad: 'outline',
   'existing-slab': 'outline-existing',
   'building-line': 'outline-wall',
@@ -22,12 +22,12 @@ const STYLES: Readonly<Record<Feature['kind'], LineStyle>> = {
   'block-out': 'outline-block-out',
   patch: 'outline-patch',
   'no-stake-zone': 'hidden',
-  'utility-line': 'hidden',
 };
 
 /** What a feature is made of, as far as its outline encloses something. */
 export function featureArea(feature: Feature): readonly Mark[] {
-  if (feature.kind === 'pad') return [];
+  // A buried line has no inside.
+  if (feature.kind === 'pad' || feature.kind === 'utility-line') return [];
   const path = shapePath(feature.shape);
   if (!path?.closed || path.segments.length < 2) return [];
   const layer = feature.kind === 'no-stake-zone' ? 'ground' : 'existing';
@@ -39,11 +39,13 @@ export function featureArea(feature: Feature): readonly Mark[] {
 export function featureOutline(feature: Feature): readonly Mark[] {
   const path = shapePath(feature.shape);
   if (!path || path.segments.length === 0) return [];
-  const style =
-    feature.kind === 'building-line' && !feature.pourAgainst
-      ? 'outline-wall-formed'
-      : STYLES[feature.kind];
-  return [{ kind: 'line', layer: 'edges', style, path, feature: feature.id }];
+  return [{ kind: 'line', layer: 'edges', style: styleOf(feature), path, feature: feature.id }];
+}
+
+function styleOf(feature: Feature): LineStyle {
+  if (feature.kind === 'utility-line') return UTILITY_STYLES[feature.service];
+  const formed = feature.kind === 'building-line' && !feature.pourAgainst;
+  return formed ? 'outline-wall-formed' : STYLES[feature.kind];
 }
 
 /** Depth of the band that stands for what is behind a wall's line, mm of output. */

@@ -21,8 +21,8 @@ import { textWidth } from './textSize.ts';
 const LONGEST = 26;
 
 /** A name as it stands on the plan: its own, or its kind. */
-export function labelOf({ name, kind }: Feature, board: Board): string {
-  const text = name.trim() || board.words.kinds[kind];
+export function labelOf(feature: Feature, board: Board): string {
+  const text = wholeLabel(feature, board);
   const letters = [...text];
   return letters.length > LONGEST
     ? `${letters
@@ -30,6 +30,14 @@ export function labelOf({ name, kind }: Feature, board: Board): string {
         .join('')
         .trimEnd()}…`
     : text;
+}
+
+/** What a buried line carries is said whatever its name is: somebody may be hurt. */
+function wholeLabel(feature: Feature, { words }: Board): string {
+  const name = feature.name.trim();
+  if (feature.kind !== 'utility-line') return name || words.kinds[feature.kind];
+  const service = words.services[feature.service].name;
+  return name ? words.serviceAndName(service, name) : service;
 }
 
 /** The names that features were given, as they stand on the plan. */

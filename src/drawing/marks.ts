@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/point.ts';
+import type { Service } from '../job/job.ts';
 
 /**
  * Marks: a renderer-neutral drawing. Places are in grid units (x east, y north); sizes of text, ticks and line widths
@@ -26,6 +27,8 @@ export type Material =
   | 'patch'
   | 'soil'
   | 'no-stake'
+  /** Round a buried line. */
+  | 'tolerance'
   | 'lumber'
   | 'paper';
 
@@ -39,6 +42,7 @@ export type LineStyle =
   | 'outline-steps'
   | 'outline-block-out'
   | 'outline-patch'
+  | `utility-${Service}`
   | 'dimension'
   | 'extension'
   | 'hidden'

@@ -20,6 +20,7 @@ import { letterEdges, pourArea, pourEdges } from './pour.ts';
 import { drawStakes } from './stakes.ts';
 import { drawMesh, letterMesh } from './steel.ts';
 import { drawTreads } from './steps.ts';
+import { toleranceBand, utilityLines, writeServices } from './utilityLines.ts';
 import type { DrawingWords } from './words/en.ts';
 
 export interface PlanOptions {
@@ -65,6 +66,7 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   const loops = loopsToMeasure(job, takeoff, selected);
   const board = boardFor(job, options);
   keepClear(board, job.features, loops);
+  writeServices(board, utilityLines(job));
   const under = groundOf(job, takeoff, options);
   const layer = layerOf(board, job, takeoff, options);
   const treads = job.features.flatMap((feature) =>
@@ -120,6 +122,8 @@ const HATCHED: readonly Feature['kind'][] = [
   'building-line',
   'patch',
   'no-stake-zone',
+  // Its words stand in the line.
+  'utility-line',
 ];
 
 /** Boxes in mm round all that is painted with a hatch, the band behind a wall's line with it. */
@@ -154,7 +158,8 @@ function keepClear(board: Board, features: readonly Feature[], loops: readonly L
     for (const side of sides) lines(pathPoints(edgePath(side), 4), hole ? OPENING : OUTLINE);
   }
   for (const { kind, shape } of features) {
-    const path = kind === 'pad' ? undefined : shapePath(shape);
+    // A buried line has its words in it, and is kept clear with them.
+    const path = kind === 'pad' || kind === 'utility-line' ? undefined : shapePath(shape);
     if (!path) continue;
     const points = pathPoints(path, 4);
     lines(path.closed ? [...points, points[0]!] : points, kind === 'block-out' ? OPENING : FEATURE);
@@ -171,7 +176,9 @@ function groundOf(job: Job, { pour }: Takeoff, { scale }: PlanOptions): readonly
   );
   const outlines = (drawn: (feature: Feature) => boolean) =>
     features.filter(drawn).flatMap(featureOutline);
+  const { utilityTolerance } = job.practices;
   return [
+    ...utilityLines(job).flatMap((line) => toleranceBand(line, utilityTolerance)),
     ...areas('existing-slab', 'building-line', 'steps'),
     ...bands,
     ...(pour ? pourArea(pour) : []),

@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { EXTENT_LIMIT, FOOT, INCH, METRE } from '../units/grid.ts';
 import { MOST_MONEY } from '../units/money.ts';
 import { id, positive, text, whole } from './schemaParts.ts';
+import { SERVICES } from './services.ts';
 import { meshStockSchema, steelSchema } from './steelSchema.ts';
 import { TEXT_MOST } from './textLimits.ts';
 
@@ -40,14 +41,7 @@ const shape = v.variant('form', [outline, round]);
 const name = text(TEXT_MOST.name);
 const base = { id, name };
 
-const service = v.picklist([
-  'electric',
-  'gas',
-  'communication',
-  'water',
-  'reclaimed-water',
-  'sewer',
-]);
+const service = v.picklist(SERVICES);
 
 export const featureSchema = v.variant('kind', [
   v.strictObject({ ...base, kind: v.literal('pad'), shape: outline }),

@@ -279,6 +279,27 @@ describe('a new shape by its sizes', () => {
     });
   });
 
+  test('a utility line by how far it runs, and then what it carries', () => {
+    act(() => set(labelled('What it is'), 'utility-line'));
+    type('Starts right of datum', '3-0', 'Tab');
+    type('Runs up the page by', '-4-0', 'Tab');
+    press('Add shape');
+    expect(cornersOf('f100')).toEqual([
+      [3, 0],
+      [3, -4],
+    ]);
+    expect(job.features.at(-1)?.shape).toMatchObject({ closed: false });
+    act(() => set(labelled(en.table.service), 'gas'));
+    expect(job.features.at(-1)).toMatchObject({ kind: 'utility-line', service: 'gas' });
+  });
+
+  test('a utility line that runs nowhere is told beside the box', () => {
+    act(() => set(labelled('What it is'), 'utility-line'));
+    press('Add shape');
+    expect(page.textContent).toContain(en.table.noRun);
+    expect(done).toEqual([]);
+  });
+
   test('a size of nothing is told beside the box', () => {
     type('Size to the right', '0', 'Tab');
     type('Size up the page', '4', 'Tab');

@@ -14,6 +14,7 @@ const DRAWS: readonly ToolName[] = [
   'block-out-round',
   'block-out-square',
   'draw-no-stake-zone',
+  'draw-utility-line',
 ];
 const MENU = 'draw-menu';
 

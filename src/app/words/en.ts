@@ -71,6 +71,7 @@ export const en = {
       'block-out-round': 'Round block-out',
       'block-out-square': 'Square block-out',
       'draw-no-stake-zone': 'No-stake zone',
+      'draw-utility-line': 'Utility line',
     },
   },
   done: {

@@ -1,4 +1,4 @@
-import type { FeatureKind } from '../../job/job.ts';
+import type { FeatureKind, Service } from '../../job/job.ts';
 
 /** The few words that stand in drawings. */
 export const en = {
@@ -12,6 +12,16 @@ export const en = {
     'no-stake-zone': 'No stakes',
     'utility-line': 'Utility line',
   } satisfies Record<FeatureKind, string>,
+  /** What a buried line carries: as its name, and short, in the line itself. */
+  services: {
+    electric: { name: 'Electric line', short: 'ELEC' },
+    gas: { name: 'Gas line', short: 'GAS' },
+    communication: { name: 'Communication line', short: 'COMM' },
+    water: { name: 'Water line', short: 'WATER' },
+    'reclaimed-water': { name: 'Reclaimed water line', short: 'RECL' },
+    sewer: { name: 'Sewer or drain', short: 'SEWER' },
+  } satisfies Record<Service, { readonly name: string; readonly short: string }>,
+  serviceAndName: (service: string, name: string) => `${service}: ${name}`,
   radius: (length: string) => `R ${length}`,
   diameter: (length: string) => `Ø ${length}`,
   /** Two sides of a rectangular block-out. */

@@ -8,6 +8,7 @@ import { shortened } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { PageWords } from '../sheetOptions.ts';
 import type { LayoutWords } from '../words/layout.ts';
+import { utilityRows } from './utilityLegend.ts';
 
 export const ROW_MM = 4.7;
 export const TEXT_MM = 2.5;
@@ -29,8 +30,9 @@ type Row = (x: number, y: number, width: number) => readonly Mark[];
 export function legendRows(
   job: Job,
   { pour, joints }: Takeoff,
-  { sheet: { layout }, drawing }: PageWords,
+  { sheet, drawing }: PageWords,
 ): readonly Row[] {
+  const { layout } = sheet;
   const said = (words: string, x: number, y: number, width: number) =>
     text(shortened(words, TEXT_MM, width), x, y, { height: TEXT_MM });
   const heading =
@@ -69,5 +71,6 @@ export function legendRows(
   return [
     ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip] : []),
     ...(grounds.length > 0 ? [heading(layout.ground), ...grounds] : []),
+    ...utilityRows(job, { sheet, drawing }),
   ];
 }

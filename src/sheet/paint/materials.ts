@@ -18,6 +18,7 @@ const FILLS: Readonly<
   patch: { ground: '#e6efec', hatch: 'wide-falling' },
   soil: { ground: null, hatch: 'specks' },
   'no-stake': { ground: null, hatch: 'cross' },
+  tolerance: { ground: '#ececec', hatch: null },
   lumber: { ground: '#f0dfb8', hatch: null },
   paper: { ground: PAPER, hatch: null },
 };

@@ -29,6 +29,13 @@ export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
   'outline-steps': ink(0.6, LONG_DASHED),
   'outline-block-out': ink(0.35, CONTINUOUS),
   'outline-patch': ink(0.35, DOTTED),
+  // Kinds of dashes that no edge has (ISO 128, types 08 to 13, from memory); the word in the line says it as well.
+  'utility-electric': ink(0.5, [7, 1.1, 2.4, 1.1]),
+  'utility-gas': ink(0.5, [7, 1.1, 2.4, 1.1, 2.4, 1.1]),
+  'utility-communication': ink(0.5, [4.2, 1.1, 0.6, 1.1]),
+  'utility-water': ink(0.5, [4.2, 1.1, 4.2, 1.1, 0.6, 1.1]),
+  'utility-reclaimed-water': ink(0.5, [4.2, 1.1, 0.6, 1.1, 0.6, 1.1]),
+  'utility-sewer': ink(0.5, [4.2, 1.1, 4.2, 1.1, 0.6, 1.1, 0.6, 1.1]),
   dimension: ink(0.22, CONTINUOUS),
   extension: ink(0.18, CONTINUOUS),
   hidden: ink(0.3, [1.8, 0.9]),

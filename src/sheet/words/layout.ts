@@ -35,6 +35,8 @@ export const layoutEn = {
     patch: 'Patch, poured too',
     'no-stake': 'No stakes here',
   },
+  buried: 'Buried lines',
+  withinTolerance: (length: string) => `Nothing is driven within ${length}`,
   key: 'Sizes by letter',
   keyMore: (more: number) => `${more} more on the next pages`,
   keyWhat: {

@@ -4,6 +4,7 @@ import { cornerLetter } from '../../job/letters.ts';
 import { formatLength } from '../../units/length.ts';
 import { lengthOf } from '../edgeMeasures.ts';
 import { edgeLetters, featureName } from '../featureName.ts';
+import { ServiceChoice } from '../ServiceChoice.tsx';
 import { edgesOf } from '../site.ts';
 import type { FeatureSelection } from '../tools/tool.ts';
 import type { BarProps } from './barProps.ts';
@@ -47,6 +48,14 @@ export function SelectionBar(props: SelectionBarProps) {
             />
             <span>{says.pourAgainst}</span>
           </label>
+        ) : null}
+        {feature.kind === 'utility-line' ? (
+          <ServiceChoice
+            words={words}
+            label={says.service}
+            service={feature.service}
+            onService={(service) => onCommit({ do: 'set-feature', feature: feature.id, service })}
+          />
         ) : null}
         <button
           type="button"

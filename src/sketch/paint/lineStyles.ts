@@ -21,6 +21,13 @@ export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
   'outline-steps': { colour: 'ink-soft', width: 2, dash: CONTINUOUS },
   'outline-block-out': { colour: 'ink', width: 1.8, dash: CONTINUOUS },
   'outline-patch': { colour: 'ink', width: 2, dash: DASHED },
+  // In the colours of the marks on the ground (utility-marking-colours); the dashes and the word in it say it as well.
+  'utility-electric': { colour: 'electric', width: 2.6, dash: [20, 4, 7, 4] },
+  'utility-gas': { colour: 'gas', width: 2.6, dash: [20, 4, 7, 4, 7, 4] },
+  'utility-communication': { colour: 'communication', width: 2.6, dash: [12, 4, 2, 4] },
+  'utility-water': { colour: 'water', width: 2.6, dash: [12, 4, 12, 4, 2, 4] },
+  'utility-reclaimed-water': { colour: 'reclaimed-water', width: 2.6, dash: [12, 4, 2, 4, 2, 4] },
+  'utility-sewer': { colour: 'sewer', width: 2.6, dash: [12, 4, 12, 4, 2, 4, 2, 4] },
   dimension: { colour: 'chalk', width: 1.1, dash: CONTINUOUS },
   extension: { colour: 'chalk', width: 0.9, dash: CONTINUOUS },
   hidden: { colour: 'ink-soft', width: 1.2, dash: DASHED },

@@ -19,6 +19,7 @@ const FILLS: Readonly<Record<Material, Fill>> = {
   patch: { ground: 'fresh', hatch: { colour: 'chalk', pattern: 'specks' } },
   soil: { ground: null, hatch: { colour: 'soil', pattern: 'specks' } },
   'no-stake': { ground: null, hatch: { colour: 'stop', pattern: 'cross' } },
+  tolerance: { ground: 'tolerance', hatch: null },
   lumber: { ground: 'lumber', hatch: null },
   paper: { ground: 'paper', hatch: null },
 };

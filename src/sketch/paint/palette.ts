@@ -13,6 +13,13 @@ const COLOURS = [
   'caution',
   'stop',
   'focus',
+  'tolerance',
+  'electric',
+  'gas',
+  'communication',
+  'water',
+  'reclaimed-water',
+  'sewer',
 ] as const;
 
 export type Colour = (typeof COLOURS)[number];

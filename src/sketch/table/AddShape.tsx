@@ -16,10 +16,14 @@ const KINDS: readonly FeatureKind[] = [
   'block-out',
   'patch',
   'no-stake-zone',
+  'utility-line',
 ];
 const ROUND_KINDS: readonly FeatureKind[] = ['block-out', 'no-stake-zone'];
 
-/** A new shape by its sizes: a rectangle at an offset from the datum, or a round one about its middle. */
+/**
+ * A new shape by its sizes: a rectangle at an offset from the datum, a round one about its middle, or a utility line by how
+ * far it runs.
+ */
 export function AddShape(props: TablePart) {
   const { job, words, sayProblem, datum, onSelect } = props;
   const says = words.table;
@@ -27,35 +31,25 @@ export function AddShape(props: TablePart) {
   const [wantsRound, setWantsRound] = useState(false);
   const mayBeRound = ROUND_KINDS.includes(kind);
   const isRound = wantsRound && mayBeRound;
+  const isLine = kind === 'utility-line';
   /** An empty offset is none. */
   const readOffset = (text: string) => (text.trim() === '' ? ok(0) : parseLength(text, job.units));
   const readSize = (text: string) => parseLength(text, job.units);
   const across = useTyped(readOffset, sayProblem);
   const up = useTyped(readOffset, sayProblem);
-  const width = useTyped(readSize, sayProblem);
-  const depth = useTyped(readSize, sayProblem);
+  const width = useTyped(isLine ? readOffset : readSize, sayProblem);
+  const depth = useTyped(isLine ? readOffset : readSize, sayProblem);
   const boxes = isRound ? [across, up, width] : [across, up, width, depth];
 
   function add() {
     const [x, y, wide, deep] = boxes.map((box) => box.read());
     if (x == null || y == null || wide == null || (!isRound && deep == null)) return;
-    if (wide <= 0) {
-      width.refuse(says.positive);
-      return;
-    }
-    if (!isRound && (deep ?? 0) <= 0) {
-      depth.refuse(says.positive);
-      return;
-    }
+    if (sizeRefused(wide, deep ?? 0)) return;
     const start = { x: datum.x + x, y: datum.y + y };
+    const end = { x: start.x + wide, y: start.y + (deep ?? 0) };
     const made = isRound
       ? roundOf(start, wide)
-      : newOutline(
-          job,
-          kind,
-          rectangle(start, { x: start.x + wide, y: start.y + (deep ?? 0) }),
-          true,
-        );
+      : newOutline(job, kind, isLine ? [start, end] : rectangle(start, end), !isLine);
     const refused = tryCommand(props, made.command);
     if (refused) {
       width.refuse(refused);
@@ -65,11 +59,22 @@ export function AddShape(props: TablePart) {
     for (const box of [across, up, width, depth]) box.clear();
   }
 
+  function sizeRefused(wide: number, deep: number): boolean {
+    if (isLine) {
+      if (wide !== 0 || deep !== 0) return false;
+      width.refuse(says.noRun);
+    } else if (wide <= 0) width.refuse(says.positive);
+    else if (!isRound && deep <= 0) depth.refuse(says.positive);
+    else return false;
+    return true;
+  }
+
   function roundOf(center: { x: number; y: number }, diameter: number): NewFeature {
     return newRound(job, center, diameter, kind === 'no-stake-zone' ? kind : 'block-out');
   }
 
   const keyboard = lengthKeyboard(job.units);
+  const firstSize = isRound ? says.diameter : isLine ? says.runsAcross : says.width;
   return (
     <details className="change-feature" open={job.features.length === 0}>
       <summary>{says.add}</summary>
@@ -112,8 +117,10 @@ export function AddShape(props: TablePart) {
           {...across}
         />
         <TypedBox label={isRound ? says.centerUp : says.fromUp} keyboard={keyboard} {...up} />
-        <TypedBox label={isRound ? says.diameter : says.width} keyboard={keyboard} {...width} />
-        {isRound ? null : <TypedBox label={says.depth} keyboard={keyboard} {...depth} />}
+        <TypedBox label={firstSize} keyboard={keyboard} {...width} />
+        {isRound ? null : (
+          <TypedBox label={isLine ? says.runsUp : says.depth} keyboard={keyboard} {...depth} />
+        )}
         <button type="submit" className="main">
           {says.addButton}
         </button>

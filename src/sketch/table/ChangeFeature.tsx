@@ -5,6 +5,7 @@ import { parseLength } from '../../units/length.ts';
 import { parseNumber } from '../../units/measure.ts';
 import { ok } from '../../units/result.ts';
 import { featureName } from '../featureName.ts';
+import { ServiceChoice } from '../ServiceChoice.tsx';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
 import { TypedBox } from '../typed/TypedBox.tsx';
 import { useTyped } from '../typed/useTyped.ts';
@@ -72,7 +73,7 @@ export function ChangeFeature(props: ChangeFeatureProps) {
   );
 }
 
-/** What only some kinds have: treads, pour against, closed or open. */
+/** What only some kinds have: treads, what it carries, pour against, closed or open. */
 function OwnSettings(props: ChangeFeatureProps) {
   const { words, feature } = props;
   const says = words.table;
@@ -89,6 +90,18 @@ function OwnSettings(props: ChangeFeatureProps) {
           Number.isInteger(treads) && treads >= 0 && treads <= MOST_TREADS
             ? tryCommand(props, { do: 'set-feature', feature: feature.id, treads })
             : says.wholeNumber
+        }
+      />
+    );
+  }
+  if (feature.kind === 'utility-line') {
+    return (
+      <ServiceChoice
+        words={words}
+        label={says.service}
+        service={feature.service}
+        onService={(service) =>
+          pressCommand(props, { do: 'set-feature', feature: feature.id, service })
         }
       />
     );

@@ -32,10 +32,12 @@ const IDLE: DrawState = { at: 'idle', placed: [], aim: null };
 
 /**
  * Draws an outline corner by corner, by taps, by slides (the corner lands where the pointer is lifted) or typed. A tap
- * on the first corner closes it; Enter closes it, or ends a building line open; Backspace takes back the last corner.
+ * on the first corner closes it, unless it is a utility line, which never closes; Enter closes it, or ends a building line
+ * or a utility line open; Backspace takes back the last corner.
  */
 export function drawOutline(kind: FeatureKind): Machine<DrawState> {
-  const canEndOpen = kind === 'building-line';
+  const canClose = kind !== 'utility-line';
+  const canEndOpen = kind === 'building-line' || kind === 'utility-line';
 
   function step(
     state: DrawState,
@@ -49,10 +51,10 @@ export function drawOutline(kind: FeatureKind): Machine<DrawState> {
           at: 'pressed',
           spot: input.spot,
           slid: false,
-          aim: aimNext(state, input, scene),
+          aim: aimNext(state, input, scene, canClose),
         });
       case 'move':
-        return stay(slide(state, input, scene));
+        return stay(slide(state, input, scene, canClose));
       case 'release':
         return state.at === 'pressed' && state.aim ? place(state, state.aim, scene) : stay(state);
       case 'interrupt':
@@ -100,7 +102,7 @@ export function drawOutline(kind: FeatureKind): Machine<DrawState> {
 
   function finish(state: DrawState, closed: boolean, { job }: Scene): Step<DrawState> {
     const { placed } = state;
-    const enough = closed ? placed.length >= 3 : canEndOpen && placed.length >= 2;
+    const enough = closed ? canClose && placed.length >= 3 : canEndOpen && placed.length >= 2;
     if (!enough) return stay({ at: 'idle', placed, aim: null });
     const { command, id } = newOutline(job, kind, placed, closed);
     return {
@@ -128,7 +130,7 @@ export function drawOutline(kind: FeatureKind): Machine<DrawState> {
             : {
                 for: 'corner',
                 placed: placed.length,
-                canClose: placed.length >= 3,
+                canClose: canClose && placed.length >= 3,
                 canEndOpen: canEndOpen && placed.length >= 2,
               },
       }) satisfies Showing,
@@ -137,13 +139,18 @@ export function drawOutline(kind: FeatureKind): Machine<DrawState> {
 
 const DISCARD = { do: 'discard' } as const;
 
-function slide(state: DrawState, pointer: Pointer, scene: Scene): DrawState {
+function slide(state: DrawState, pointer: Pointer, scene: Scene, canClose: boolean): DrawState {
   if (state.at === 'pressed' && !state.slid && !beyondSlop(state.spot, pointer)) return state;
-  const next = aimNext(state, pointer, scene);
+  const next = aimNext(state, pointer, scene, canClose);
   return state.at === 'pressed' ? { ...state, slid: true, aim: next } : { ...state, aim: next };
 }
 
-function aimNext({ placed }: DrawState, { at, touch }: Pointer, scene: Scene): Snap {
+function aimNext(
+  { placed }: DrawState,
+  { at, touch }: Pointer,
+  scene: Scene,
+  canClose: boolean,
+): Snap {
   const first = placed[0];
   const second = placed[1];
   const last = placed[placed.length - 1];
@@ -152,7 +159,12 @@ function aimNext({ placed }: DrawState, { at, touch }: Pointer, scene: Scene): S
   if (last) neighbours.push({ at: last, ...(before ? { beyond: before } : {}) });
   // From the second edge on, the next corner may be wanted in line with the first, to close square.
   if (first && second && placed.length > 1) neighbours.push({ at: first, beyond: second });
-  return aim(scene, { at, touch, neighbours, closeAt: first && placed.length >= 3 ? first : null });
+  return aim(scene, {
+    at,
+    touch,
+    neighbours,
+    closeAt: first && canClose && placed.length >= 3 ? first : null,
+  });
 }
 
 /** A corner on the spot of the one before would make an edge without length: it is left out. */

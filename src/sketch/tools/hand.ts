@@ -36,6 +36,8 @@ export function takeUp(tool: ToolName): Hand {
       return drawing(tool, 'patch');
     case 'draw-no-stake-zone':
       return drawing(tool, 'no-stake-zone');
+    case 'draw-utility-line':
+      return drawing(tool, 'utility-line');
     case 'block-out-round':
       return holding(tool, blockOutRound, blockOutRound.idle);
     case 'block-out-square':

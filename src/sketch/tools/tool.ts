@@ -16,6 +16,7 @@ export type ToolName =
   | 'draw-steps'
   | 'draw-patch'
   | 'draw-no-stake-zone'
+  | 'draw-utility-line'
   | 'block-out-round'
   | 'block-out-square';
 

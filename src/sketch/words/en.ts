@@ -81,6 +81,7 @@ export const en = {
     removeCorner: (corner: string) => `Take away corner ${corner}`,
     removeFeature: 'Take away shape',
     pourAgainst: 'Can be poured against',
+    service: 'What it carries',
   },
   stakes: stakesEn,
   length: {
@@ -138,6 +139,7 @@ export const en = {
     treads: 'Treads',
     pourAgainst: 'Can be poured against (a wall on a foundation can; siding and skirting cannot)',
     closed: 'Closed outline',
+    service: 'What it carries',
     toFront: 'Draw on top',
     toBack: 'Draw below the others',
     removeFeature: (feature: string) => `Take away ${feature}`,
@@ -155,6 +157,10 @@ export const en = {
     addButton: 'Add shape',
     wholeNumber: 'Type a whole number from 0 to 40.',
     positive: 'Type a size greater than nothing.',
+    runsAcross: 'Runs to the right by',
+    runsUp: 'Runs up the page by',
+    noRun:
+      'Type how far the line runs to the right, up the page, or both. A minus sign turns it round.',
   },
 };
 

@@ -54,6 +54,7 @@ export function partOf(feature: Feature): Part | undefined {
     case 'block-out':
       return 'cutter';
     case 'no-stake-zone':
+    case 'utility-line':
       return undefined;
   }
 }

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { reference } from '../../references/references.ts';
 
 const css = readFileSync(new URL('../../../src/app/look/theme.css', import.meta.url), 'utf8');
 const [sun, evening] = css
@@ -42,6 +43,49 @@ describe.each([
   ] as const)('%s on %s keeps %f to 1', (text, ground, least) => {
     const [front, back] = [colours?.[text], colours?.[ground]];
     expect(contrast(front ?? '', back ?? '')).toBeGreaterThanOrEqual(least);
+  });
+});
+
+/** Degrees round the colour circle: red 0, yellow 60, green 120, blue 240. */
+function hue(colour: string): number {
+  const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) =>
+    Number.parseInt(colour.slice(at, at + 2), 16),
+  );
+  const [most, least] = [Math.max(r, g, b), Math.min(r, g, b)];
+  const turn =
+    most === r
+      ? (g - b) / (most - least)
+      : most === g
+        ? 2 + (b - r) / (most - least)
+        : 4 + (r - g) / (most - least);
+  return (turn * 60 + 360) % 360;
+}
+
+describe('buried lines have the colours that they are marked with on the ground', () => {
+  const { says } = reference('utility-marking-colours');
+  // The published list names colours; these are their places on the circle, none shared.
+  const published = [
+    ['electric', 'Red: electric', -15, 12],
+    ['communication', 'Orange: communication', 18, 32],
+    ['gas', 'Yellow: gas', 42, 65],
+    ['sewer', 'Green: sewers', 110, 150],
+    ['water', 'Blue: potable water', 200, 235],
+    ['reclaimed-water', 'Purple: slurry, irrigation and reclaimed water', 265, 295],
+  ] as const;
+
+  test.each(published)('%s', (service, named, from, to) => {
+    expect(says).toContain(named);
+    for (const colours of [sun, evening]) {
+      const at = hue(colours?.[service] ?? '');
+      expect(at > 180 && from < 0 ? at - 360 : at).toBeGreaterThanOrEqual(from);
+      expect(at > 180 && from < 0 ? at - 360 : at).toBeLessThanOrEqual(to);
+      // Guidelines ask 3 to 1 of lines that mean something.
+      for (const ground of ['yard', 'tolerance', 'fresh']) {
+        expect(contrast(colours?.[service] ?? '', colours?.[ground] ?? '')).toBeGreaterThanOrEqual(
+          3,
+        );
+      }
+    }
   });
 });
 

@@ -112,6 +112,28 @@ describe('by taps', () => {
   });
 });
 
+describe('a utility line', () => {
+  const three = [...tap(0, 0), ...tap(8, 0), ...tap(8, 6)];
+
+  test('ends open on Enter, from two corners on', () => {
+    const result = added([...three.slice(0, 4), enter], takeUp('draw-utility-line'));
+    expect(result?.feature).toMatchObject({ kind: 'utility-line', service: 'electric' });
+    expect(result?.shape).toMatchObject({ closed: false, corners: [{ x: 0 }, { x: 8 * FOOT }] });
+  });
+
+  test('goes on through its first corner instead of closing there', () => {
+    const { hand, effects } = play(takeUp('draw-utility-line'), empty, [
+      ...three,
+      ...tap(0.1, 0.1),
+    ]);
+    expect(commits(effects)).toEqual([]);
+    expect(hand.show().path).toHaveLength(4);
+    expect(hand.show()).toMatchObject({ closed: false });
+    expect(hand.show().asks).toMatchObject({ canClose: false, canEndOpen: true });
+    expect(added([...three, typed({ what: 'close' })], takeUp('draw-utility-line'))).toBeNull();
+  });
+});
+
 describe('by typing', () => {
   test('a rectangle by directions from east', () => {
     const result = added([

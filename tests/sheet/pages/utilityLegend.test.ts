@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { en as drawing } from '../../../src/drawing/words/en.ts';
+import type { Feature, Service } from '../../../src/job/job.ts';
+import { blankJob } from '../../../src/job/start.ts';
+import { utilityRows } from '../../../src/sheet/pages/utilityLegend.ts';
+import { en as sheet } from '../../../src/sheet/words/en.ts';
+import { FOOT } from '../../../src/units/grid.ts';
+
+function line(service: Service): Feature {
+  const corners = [0, 9].map((x) => ({ id: `${service}${x}`, x: x * FOOT, y: 0, rise: 0 }));
+  return {
+    id: service,
+    name: '',
+    kind: 'utility-line',
+    service,
+    shape: { form: 'outline', closed: false, corners },
+  };
+}
+
+function rows(...services: readonly Service[]) {
+  const job = { ...blankJob(), features: services.map(line) };
+  return utilityRows(job, { sheet, drawing }).map((row) =>
+    row(0, 0, 80).flatMap((mark) => {
+      if (mark.kind === 'text') return [mark.text];
+      return mark.kind === 'line' && mark.style.startsWith('utility') ? [mark.style] : [];
+    }),
+  );
+}
+
+test('a row for each kind of buried line that is drawn, with its line and its word', () => {
+  expect(rows()).toEqual([]);
+  expect(rows('sewer', 'gas', 'sewer')).toEqual([
+    [sheet.layout.buried],
+    ['utility-gas', 'GAS: Gas line'],
+    ['utility-sewer', 'SEWER: Sewer or drain'],
+    [sheet.layout.withinTolerance(`2'-0"`)],
+  ]);
+});
