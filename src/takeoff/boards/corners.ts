@@ -99,7 +99,7 @@ export interface InsideNeed {
 /**
  * Boards stand outside the face, so at an outside corner one goes past by the other's thickness, t ÷ sin φ, and at an
  * inside corner, where they would lie in each other, one stops short by as much. Lengths are of the board's longer face.
- * @source geometry
+ * Geometry, no source.
  */
 export function cornerNeed(turn: number, thickness: Grid): CornerNeed {
   if (Math.abs(turn) < FLAT_TURN) return { is: 'flat' };
