@@ -60,7 +60,7 @@ function cutList({ plan }: BoardsResult): TicketTable {
       'board-length',
       'board-piece',
       'board-run',
-      'length',
+      'board-cut-to',
       'board-left',
     ],
     rows: plan.boards.flatMap((board) =>
