@@ -127,7 +127,7 @@ export function sayWorking(words: Words, working: Working, style: LengthStyle): 
     symbols: working.formula,
     formula: words.formulas[working.of],
     inputs: working.inputs.map(({ key, value, from }) => ({
-      name: lookUp({ ...words.figures, ...words.inputs }, key),
+      name: lookUp(key in words.inputs ? words.inputs : words.figures, key),
       value: say(value),
       from: words.from[from],
     })),
