@@ -18,7 +18,7 @@ import type { DrawingScale, Mark } from './marks.ts';
 import { edgePath, pathPoints, shapePath } from './paths.ts';
 import { letterEdges, pourArea, pourEdges } from './pour.ts';
 import { drawStakes } from './stakes.ts';
-import { drawMesh, letterMesh } from './steel.ts';
+import { drawSteel, letterSteel } from './steel.ts';
 import { drawTreads } from './steps.ts';
 import { toleranceBand, utilityLines, writeServices } from './utilityLines.ts';
 import type { DrawingWords } from './words/en.ts';
@@ -83,7 +83,7 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
       ...(selected === undefined ? {} : { selected }),
     });
   }
-  if (station === 'steel' && takeoff.steel) letterMesh(board, takeoff.steel);
+  if (station === 'steel' && takeoff.steel) letterSteel(board, takeoff.steel);
   drawLabels(board, job);
   if (takeoff.pour && (onSheet || station === 'forms')) {
     letterCorners(board, job, onSheet ? undefined : selected);
@@ -202,7 +202,7 @@ function layerOf(
         ...(stakes ? drawStakes(board, stakes) : []),
       ];
     case 'steel':
-      return steel ? drawMesh(board, steel) : [];
+      return steel ? drawSteel(board, steel) : [];
     case 'joints':
     case 'sheet':
       return joints ? drawStrip(joints, scale.gridPerMm) : [];

@@ -1,11 +1,14 @@
 import type { Point } from '../geometry/point.ts';
-import type { MeshPiece, SteelResult } from '../takeoff/result.ts';
+import type { SteelResult } from '../takeoff/result.ts';
+import type { MeshPiece } from '../takeoff/steel/plan.ts';
+import { directionOf } from '../takeoff/steel/rows.ts';
 import { addLine, FEATURE } from './clearance.ts';
 import {
   along,
   type Board,
   isRoomFor,
   type Lettered,
+  lengthText,
   readingAngle,
   toMm,
   wayFrom,
@@ -17,8 +20,9 @@ import { polyline } from './paths.ts';
 /** More pieces than this are a texture: names and sizes may stand on it, and no piece is lettered. */
 const MANY = 400;
 
-/** Pieces of mesh as they lie, each with a diagonal across (the sign for a sheet). */
-export function drawMesh(board: Board, { pieces }: SteelResult): readonly Mark[] {
+/** Pieces of mesh as they lie, each with a diagonal across (the sign for a sheet); where two lie over each other is the lap. */
+export function drawSteel(board: Board, { mesh }: SteelResult): readonly Mark[] {
+  const pieces = mesh?.plan.pieces ?? [];
   return pieces.flatMap((piece): readonly Mark[] => {
     const corners = cornersOf(piece);
     const [a, , c] = corners;
@@ -36,34 +40,43 @@ export function drawMesh(board: Board, { pieces }: SteelResult): readonly Mark[]
   });
 }
 
-/** Which sheet each piece is cut from, on its diagonal, where there is room. */
-export function letterMesh(board: Board, { pieces }: SteelResult): void {
+/** On each piece's diagonal, where there is room: its number and the sheet that it is cut from; below it its size. */
+export function letterSteel(board: Board, { mesh }: SteelResult): void {
+  const pieces = mesh?.plan.pieces ?? [];
   if (pieces.length > MANY) return;
   for (const piece of pieces) {
-    const [a, , c] = cornersOf(piece).map((corner) => toMm(board, corner));
-    const way = wayFrom(a!, c!);
-    const angle = readingAngle(way);
-    const up = { x: -Math.sin(angle), y: Math.cos(angle) };
-    const length = Math.hypot(c!.x - a!.x, c!.y - a!.y);
-    for (const share of [0.5, 0.35, 0.65]) {
-      const lettered: Lettered = {
-        text: board.words.sheetMark(piece.sheet + 1),
-        at: along(along(a!, way, length * share), up, 0.9),
-        angle,
-        anchor: 'middle',
-        height: board.lettering.height,
-        style: 'figure',
-        layer: 'steel',
-      };
-      if (!isRoomFor(board, lettered)) continue;
-      write(board, lettered);
-      break;
-    }
+    const { words } = board;
+    const form = mesh?.plan.used[piece.used]?.form ?? 'sheet';
+    letter(board, piece, words.meshMark(piece.mark, form, piece.used + 1), 0.9);
+    const size = words.sides(lengthText(board, piece.length), lengthText(board, piece.width));
+    letter(board, piece, size, -0.9 - board.lettering.height);
+  }
+}
+
+function letter(board: Board, piece: MeshPiece, text: string, off: number): void {
+  const [a, , c] = cornersOf(piece).map((corner) => toMm(board, corner));
+  const way = wayFrom(a!, c!);
+  const angle = readingAngle(way);
+  const up = { x: -Math.sin(angle), y: Math.cos(angle) };
+  const length = Math.hypot(c!.x - a!.x, c!.y - a!.y);
+  for (const share of [0.5, 0.35, 0.65]) {
+    const lettered: Lettered = {
+      text,
+      at: along(along(a!, way, length * share), up, off),
+      angle,
+      anchor: 'middle',
+      height: board.lettering.height,
+      style: 'figure',
+      layer: 'steel',
+    };
+    if (!isRoomFor(board, lettered)) continue;
+    write(board, lettered);
+    return;
   }
 }
 
 function cornersOf({ corner, angle, length, width }: MeshPiece): readonly Point[] {
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const [cos, sin] = directionOf(angle);
   const at = (x: number, y: number): Point => ({
     x: corner.x + x * cos - y * sin,
     y: corner.y + x * sin + y * cos,

@@ -13,6 +13,8 @@ export type Quantity =
   | { readonly of: 'volume'; readonly grid3: number; readonly as?: 'bags' | 'one-bag' }
   | { readonly of: 'weight'; readonly kg: number }
   | { readonly of: 'weight-by-area'; readonly kgPerSquareMetre: number }
+  | { readonly of: 'area-by-length'; readonly mm2PerMetre: number }
+  | { readonly of: 'pressure'; readonly pascals: number }
   /** Whole or fractional pieces; `unit` names a word in the language files ('bag', 'stake', 'sheet'…). */
   | { readonly of: 'count'; readonly count: number; readonly unit: string }
   /** Whole cents, with the sign that prices are written with. */

@@ -13,6 +13,14 @@ import type {
   LayoutTableKey,
   LayoutTermKey,
 } from './layout/keys.ts';
+import {
+  STEEL_FIGURE_KEYS,
+  type SteelColumnKey,
+  type SteelCountUnit,
+  type SteelInputKey,
+  type SteelTableKey,
+  type SteelTermKey,
+} from './steel/keys.ts';
 
 /**
  * Names of everything that a ticket can hold. The language files (`sheet/words`) must have words for each: the compiler
@@ -36,11 +44,6 @@ export const FIGURE_KEYS = [
   'stakes-blocked',
   'nails',
   'nail-weight',
-  'mesh-area',
-  'mesh-least',
-  'mesh-rows',
-  'mesh-sheets',
-  'mesh-weight',
   'strip-length',
   'strip-pieces',
   'thickness',
@@ -54,6 +57,7 @@ export const FIGURE_KEYS = [
   'bag-weight',
   'batches',
   'last-batch',
+  ...STEEL_FIGURE_KEYS,
 ] as const;
 export type FigureKey = (typeof FIGURE_KEYS)[number] | LayoutFigureKey | BoardFigureKey;
 
@@ -68,12 +72,6 @@ export const INPUT_KEYS = [
   'form-corners',
   'nails-per-corner',
   'nails-per-pound',
-  'mesh-cover',
-  'mesh-sheet-length',
-  'mesh-sheet-width',
-  'mesh-lap',
-  'mesh-weight-by-area',
-  'mesh-least-offcut',
   'strip-piece-length',
   'waste-share',
   'waste-bags',
@@ -82,10 +80,10 @@ export const INPUT_KEYS = [
   'batch-bags',
   'close-enough',
 ] as const;
-export type InputKey = (typeof INPUT_KEYS)[number] | LayoutInputKey | BoardInputKey;
+export type InputKey = (typeof INPUT_KEYS)[number] | LayoutInputKey | BoardInputKey | SteelInputKey;
 
-export const TABLE_KEYS = ['runs', 'mesh-cuts', 'strips', 'bags-by-mix'] as const;
-export type TableKey = (typeof TABLE_KEYS)[number] | LayoutTableKey | BoardTableKey;
+export const TABLE_KEYS = ['runs', 'strips', 'bags-by-mix'] as const;
+export type TableKey = (typeof TABLE_KEYS)[number] | LayoutTableKey | BoardTableKey | SteelTableKey;
 
 export const COLUMN_KEYS = [
   'mark',
@@ -102,7 +100,11 @@ export const COLUMN_KEYS = [
   'bags',
   'weight',
 ] as const;
-export type ColumnKey = (typeof COLUMN_KEYS)[number] | LayoutColumnKey | BoardColumnKey;
+export type ColumnKey =
+  | (typeof COLUMN_KEYS)[number]
+  | LayoutColumnKey
+  | BoardColumnKey
+  | SteelColumnKey;
 
 /** What is counted. */
 export const COUNT_UNITS = [
@@ -117,8 +119,8 @@ export const COUNT_UNITS = [
   'sliver',
   'stake',
 ] as const;
-export type CountUnit = (typeof COUNT_UNITS)[number] | BoardCountUnit;
+export type CountUnit = (typeof COUNT_UNITS)[number] | BoardCountUnit | SteelCountUnit;
 
 /** Words that stand in a table's cell. Edge kinds are words too. */
 export const TERM_KEYS = ['straight', 'curved'] as const;
-export type TermKey = (typeof TERM_KEYS)[number] | LayoutTermKey | BoardTermKey;
+export type TermKey = (typeof TERM_KEYS)[number] | LayoutTermKey | BoardTermKey | SteelTermKey;

@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 import { BOARD_NOTE_CODES } from './boards/keys.ts';
 import type { Note, Quantity, Station } from './figure.ts';
+import { STEEL_NOTE_CODES } from './steel/keys.ts';
 
 /** Every code that the trades after the outline can give; the words files hold a sentence for each. */
 export const TRADE_NOTE_CODES = [
@@ -8,10 +9,6 @@ export const TRADE_NOTE_CODES = [
   'stake-spacing-zero',
   'nails-per-pound-zero',
   'stakes-too-many',
-  'mesh-size',
-  'mesh-lap-too-wide',
-  'mesh-no-room',
-  'mesh-too-many',
   'strip-piece-zero',
   'thickness-zero',
   'form-depth-zero',
@@ -24,7 +21,6 @@ export const TRADE_NOTE_CODES = [
   // caution
   'call-before-digging',
   'stakes-blocked',
-  'mesh-springs-back',
   'form-gap',
   'form-cut',
   'form-proud',
@@ -43,8 +39,6 @@ export const TRADE_NOTE_CODES = [
   'edges-not-thickened',
   'stakes-at-ends',
   'stakes-on-curves',
-  'mesh-laid-in-rows',
-  'mesh-lap-used',
   'strip-edges',
   'strip-none',
   'strip-butted',
@@ -54,6 +48,7 @@ export const TRADE_NOTE_CODES = [
   'yield-nominal',
   'blend-whole-bags',
   ...BOARD_NOTE_CODES,
+  ...STEEL_NOTE_CODES,
 ] as const;
 export type TradeNoteCode = (typeof TRADE_NOTE_CODES)[number];
 

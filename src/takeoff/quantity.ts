@@ -45,6 +45,16 @@ export function weightByArea(kgPerSquareMetre: number): Quantity {
   return { of: 'weight-by-area', kgPerSquareMetre };
 }
 
+/** Steel each way, mm² in a metre's width. */
+export function areaByLength(mm2PerMetre: number): Quantity {
+  return { of: 'area-by-length', mm2PerMetre };
+}
+
+/** @param pascals of a stress, or of a weight on the ground */
+export function pressure(pascals: number): Quantity {
+  return { of: 'pressure', pascals };
+}
+
 export function count(number: number, unit: CountUnit): Quantity {
   return { of: 'count', count: number, unit };
 }

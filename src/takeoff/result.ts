@@ -4,6 +4,10 @@ import type { Grid } from '../units/grid.ts';
 import type { BoardPlan, BoardProblem } from './boards/plan.ts';
 import type { Note } from './figure.ts';
 import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
+import type { MeshNeed } from './steel/bound.ts';
+import type { DragInputs } from './steel/drag.ts';
+import type { MeshPlan, MeshProblem, MeshSupply } from './steel/plan.ts';
+import type { Wire } from './steel/styles.ts';
 
 export interface VolumeResult {
   readonly thickness: Grid;
@@ -137,27 +141,29 @@ export interface BoardsResult {
   readonly curved: readonly { readonly run: string; readonly length: Grid }[];
 }
 
-/** One cut piece of mesh as it lies: a rectangle turned by `angle` about its own corner. */
-export interface MeshPiece {
-  readonly row: number;
-  readonly corner: Point;
-  readonly angle: number;
-  readonly length: Grid;
-  readonly width: Grid;
-  readonly sheet: number;
+/** Mesh as it is laid and cut. */
+export interface MeshResult {
+  readonly problem: MeshProblem;
+  /** The key that a search is asked and answered by. */
+  readonly key: string;
+  readonly plan: MeshPlan;
+  /** What area and lap alone ask for. */
+  readonly need: MeshNeed;
+  /** Of the kind that the plan buys, how many no layout does without; nothing when the truck's mesh is enough. */
+  readonly least: { readonly kind: MeshSupply; readonly count: number } | undefined;
+  readonly wire: Wire;
+  /** kg of what is bought. */
+  readonly weight: number;
+  readonly ties: number;
+  readonly lapLength: number;
 }
 
 export interface SteelResult {
-  readonly pieces: readonly MeshPiece[];
-  readonly sheets: number;
-  readonly rows: number;
-  /** Sheets that the inset area alone would need, with no laps: a bound to hold the count against. */
-  readonly leastByArea: number;
-  /** Area inside the cover, square grid units. */
-  readonly insetArea: number;
-  readonly sheet: { readonly length: Grid; readonly width: Grid; readonly lap: Grid };
-  /** kg of the sheets bought. */
-  readonly weight: number;
+  readonly mesh?: MeshResult;
+  /** Where chairs stand; absent when the steel is lifted instead. */
+  readonly chairs?: readonly Point[];
+  /** Steel each way, mm² in a metre's width: what the drag formula asks for, and what there is. */
+  readonly drag: { readonly inputs: DragInputs; readonly need: number; readonly has: number };
 }
 
 export interface IsolationRun {

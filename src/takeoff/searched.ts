@@ -1,4 +1,5 @@
 import type { BoardPlan } from './boards/plan.ts';
+import type { MeshPlan } from './steel/plan.ts';
 
 /**
  * What the slow searches have found so far, each with the key of the problem that it answers: an answer to another
@@ -6,4 +7,5 @@ import type { BoardPlan } from './boards/plan.ts';
  */
 export interface Searched {
   readonly boards?: { readonly key: string; readonly plan: BoardPlan };
+  readonly mesh?: { readonly key: string; readonly plan: MeshPlan };
 }

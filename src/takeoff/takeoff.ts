@@ -11,7 +11,7 @@ import { pourPolygons } from './pourPolygons.ts';
 import type { Takeoff } from './result.ts';
 import type { Searched } from './searched.ts';
 import { stakes } from './stakes/stakes.ts';
-import { mesh } from './steel/mesh.ts';
+import { steel } from './steel/steel.ts';
 import { slabVolume } from './volume/slabVolume.ts';
 
 /**
@@ -31,7 +31,7 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   const forms = formRuns(pour, closeness);
   const lumber = forms.figured ? boards(job, pour, forms.figured, polygons, searched) : NOTHING;
   const staked = forms.figured ? stakes(job, forms.figured, polygons, closeness) : NOTHING;
-  const steel = mesh(job, pour, polygons, closeness);
+  const reinforced = steel(job, pour, polygons, closeness, searched);
   const joints = isolation(practices, pour);
   const slab = slabVolume(practices, pour);
   const bags = slab.figured ? mix(practices, slab.figured) : NOTHING;
@@ -41,7 +41,7 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
     ...part('forms', forms.figured),
     ...part('boards', lumber.figured),
     ...part('stakes', staked.figured),
-    ...part('steel', steel.figured),
+    ...part('steel', reinforced.figured),
     ...part('joints', joints.figured),
     ...part('volume', slab.figured),
     ...part('mix', bags.figured),
@@ -49,7 +49,7 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
       ...outline.notes,
       tradeNote('ground', 'assumption', 'local-code'),
       ...(forms.figured ? formNotes(practices, pour, forms.figured) : []),
-      ...[forms, lumber, staked, steel, joints, slab, bags].flatMap(({ notes }) => notes),
+      ...[forms, lumber, staked, reinforced, joints, slab, bags].flatMap(({ notes }) => notes),
     ],
   };
 }

@@ -8,7 +8,7 @@ import { jointFigures, stripsTable } from './joints/figures.ts';
 import { bagsTable, mixFigures } from './mix/figures.ts';
 import type { Takeoff } from './result.ts';
 import { stakeFigures } from './stakes/figures.ts';
-import { meshCutsTable, steelFigures } from './steel/figures.ts';
+import { meshCutsTable, meshUsedTable, steelFigures } from './steel/figures.ts';
 import { formDepthFigure, volumeFigures } from './volume/figures.ts';
 
 /**
@@ -44,7 +44,7 @@ const FIGURED: Readonly<
   }),
   steel: (practices, { steel }) => ({
     figures: steel ? steelFigures(practices, steel) : [],
-    tables: steel ? [meshCutsTable(steel)] : [],
+    tables: steel?.mesh ? [meshUsedTable(steel.mesh), meshCutsTable(steel.mesh)] : [],
   }),
   joints: (practices, { joints }) => ({
     figures: joints ? jointFigures(practices, joints) : [],

@@ -123,7 +123,7 @@ describe('layers', () => {
       drawn(job, 'steel'),
       (mark) => mark.kind === 'line' && mark.style === 'mesh',
     );
-    const expected = steel!.pieces.reduce(
+    const expected = steel!.mesh!.plan.pieces.reduce(
       (sum, piece) => sum + 2 * (piece.length + piece.width),
       0,
     );

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { defaultPractices } from '../../src/job/defaults.ts';
+import { rowCount } from '../../src/takeoff/steel/rows.ts';
 import { lapShare, meshWeight, netCover } from '../../src/takeoff/steel/rules.ts';
-import { rowCount } from '../../src/takeoff/steel/strips.ts';
 import { wireUsed } from '../../src/takeoff/steel/styles.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { FOOT, INCH, POUND_KG, SQUARE_FOOT, SQUARE_METRE } from '../../src/units/grid.ts';
@@ -33,7 +33,7 @@ test('the same through a sketch: a bay 50 ft wide takes 11 rows, not 10 and a te
       yard: [{ id: 'm', form: 'roll', length: 150 * FOOT, width: 5 * FOOT }],
     },
   });
-  expect(steel!.rows).toBe(11);
+  expect(steel!.mesh!.plan.rows).toBe(11);
 });
 
 test.each([

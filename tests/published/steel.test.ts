@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { defaultPractices } from '../../src/job/defaults.ts';
 import { BAR_SIZES, barOf } from '../../src/takeoff/steel/bars.ts';
+import { dragArea, dragInputs } from '../../src/takeoff/steel/drag.ts';
 import {
   MESH_STYLES,
   SQUARE_INCH_PER_FOOT,
@@ -88,4 +90,35 @@ test('bars weigh 3.40 lb/ft a square inch: the table agrees with itself', () => 
     const exact = (Math.PI / 4) * (diameter / INCH) ** 2;
     expect((weight / POUND_KG / METRE) * FOOT).toBeCloseTo(3.4 * exact, 2);
   }
+});
+
+describe('subgrade drag, As = F L w ÷ (2 fs): 8 in slab of 100 psf, F 1.5, 24 ft between joints', () => {
+  const PSI = (POUND_KG * 9.80665) / 0.0254 ** 2;
+  const needed = (ksi: number) =>
+    dragArea({
+      friction: 1.5,
+      length: 24 * 0.3048,
+      weight: 100 * 144 ** -1 * PSI,
+      stress: ((ksi * 1000 * 2) / 3) * PSI,
+    }) / SQUARE_INCH_PER_FOOT;
+
+  test('asks for 0.045 in² a foot of Grade 60, 0.042 of 65 ksi wire', () => {
+    reference('subgrade-drag-note');
+    expect(needed(60)).toBeCloseTo(0.045, 9);
+    expect(needed(65)).toBeCloseTo(0.0415, 4);
+    // #3 at 29 in.
+    expect((barOf('#3').area / 25.4 ** 2) * (12 / 29)).toBeCloseTo(0.0455, 4);
+  });
+
+  test('6x6-W2.1 just meets the wire’s; W1.4 doesn’t', () => {
+    reference('subgrade-drag-note');
+    expect(wireOf('6x6-W2.1').area / SQUARE_INCH_PER_FOOT).toBeGreaterThan(needed(65));
+    expect(wireOf('6x6-W1.4').area / SQUARE_INCH_PER_FOOT).toBeLessThan(needed(65));
+  });
+
+  test('a slab of 8 in by the practices weighs those 100 psf', () => {
+    reference('subgrade-drag-note');
+    const { weight } = dragInputs({ ...defaultPractices(), thickness: 8 * INCH });
+    expect((weight / PSI) * 144).toBeCloseTo(100, 6);
+  });
 });

@@ -105,8 +105,8 @@ test('a job moved or turned by quarters comes to the same', () => {
       pour!.perimeter,
       forms!.runs.map(({ length }) => length).sort(),
       stakes!.stakes.length,
-      steel!.sheets,
-      steel!.insetArea,
+      steel!.mesh!.plan.used.length,
+      steel!.mesh!.need.area,
       mix!.made,
     ];
   };

@@ -28,7 +28,9 @@ export const en = {
   sides: (one: string, other: string) => `${one} × ${other}`,
   /** The straight line between the ends of an arc. */
   chord: (length: string) => `${length} chord`,
-  sheetMark: (sheet: number) => `S${sheet}`,
+  /** A piece of mesh, and the sheet or roll that it is cut from. */
+  meshMark: (piece: number, form: 'sheet' | 'roll', used: number) =>
+    `${piece} · ${form === 'sheet' ? 'S' : 'R'}${used}`,
   letters: {
     free: 'F',
     'existing-slab': 'E',

@@ -64,7 +64,6 @@ export const boardColumns: Readonly<Record<BoardColumnKey, string>> = {
   'board-piece': 'Piece',
   'board-pieces': 'Pieces',
   'board-run': 'Run',
-  'board-cut-to': 'Cut to',
   'board-left': 'Left',
   'board-start': 'Start',
   'board-end': 'End',
@@ -124,7 +123,7 @@ export const boardNotes: Readonly<Record<BoardNoteCode, string>> = {
     'Too short for a board of its own: {runs}. The boards on either side close it; see that they do.',
   // Taken as so.
   'boards-pass':
-    'Form boards stand outside the line. Going round the pour with the concrete on the left, each passes the corner at its end and butts at its start, unless there is no room; the list of boards says which. Off square, lengths are to the long point. A board may run long, to {runLong} past its corner, where the ground is clear. A saw cut takes {kerf}.',
+    'Form boards stand outside the line. Going round the pour with the concrete on the left, each passes the corner at its end and butts at its start, unless there is no room; the list of boards says which. A board may run long, to {runLong} past its corner, where the ground is clear. A saw cut takes {kerf}.',
   'boards-lapped':
     'At {ends} the form board is lapped onto the side of what is there already, by {lapOn} or as much as there is room for.',
   'boards-spliced':

@@ -9,12 +9,14 @@ import { layoutTerms } from './layoutTradeEn.ts';
 import { notes } from './notesEn.ts';
 import { bounds, expected, problems } from './problemsEn.ts';
 import { sources } from './sourcesEn.ts';
+import { steelCounts, steelTerms } from './steelEn.ts';
 
 /** One and many of what is counted. */
 const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: string }>> = {
   bag: { one: 'bag', many: 'bags' },
   batch: { one: 'batch', many: 'batches' },
   ...boardCounts,
+  ...steelCounts,
   corner: { one: 'corner', many: 'corners' },
   nail: { one: 'nail', many: 'nails' },
   part: { one: 'part', many: 'parts' },
@@ -36,6 +38,7 @@ const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
   curved: 'curved',
   ...boardTerms,
   ...layoutTerms,
+  ...steelTerms,
 };
 
 const stations: Readonly<Record<Station, string>> = {
@@ -90,6 +93,13 @@ export const en = {
   /** A problem with its place in a file. */
   inPlace: '{where}: {says}',
   unknownProblem: 'This wasn’t taken ({code}). Nothing was changed.',
+  areaByLength: { metric: '{number} mm²/m', other: '{number} in²/ft' },
+  pressure: {
+    metric: '{number} kPa',
+    other: '{number} psf',
+    metricLarge: '{number} MPa',
+    otherLarge: '{number} ksi',
+  },
   weightByArea: { metric: '{number} kg/m²', other: '{number} lb per 100 ft²' },
   working: {
     formula: 'Formula',

@@ -7,6 +7,7 @@ import {
   layoutInputs,
   layoutTables,
 } from './layoutTradeEn.ts';
+import { steelColumns, steelFigures, steelFormulas, steelInputs, steelTables } from './steelEn.ts';
 
 /** Names of figures as they stand on a ticket. */
 export const figures: Readonly<Record<FigureKey, string>> = {
@@ -27,11 +28,6 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   'stakes-blocked': 'Stakes with no place to drive',
   nails: 'Duplex nails',
   'nail-weight': 'Nails, weight',
-  'mesh-area': 'Area inside the cover',
-  'mesh-least': 'Least by area alone, no laps',
-  'mesh-rows': 'Rows',
-  'mesh-sheets': 'Mesh sheets',
-  'mesh-weight': 'Mesh, weight',
   'strip-length': 'Isolation strip',
   'strip-pieces': 'Strip, pieces',
   thickness: 'Thickness used',
@@ -47,6 +43,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   'last-batch': 'In the last batch',
   ...boardFigures,
   ...layoutFigures,
+  ...steelFigures,
 };
 
 /** How each figure is reached, in words. */
@@ -73,14 +70,6 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   nails:
     'Nails for each stake that can be driven, and nails for each corner where two boards meet.',
   'nail-weight': 'Nails divided by the nails in a pound.',
-  'mesh-area': 'The pour moved in by the cover on every edge.',
-  'mesh-least':
-    'Area inside the cover divided by the area of one sheet, rounded up. The count can’t be less.',
-  'mesh-rows':
-    'What the rows must cover, less one lap, divided by the sheet’s width less a lap, rounded up; each piece of the pour on its own.',
-  'mesh-sheets':
-    'For each strip: its length less one lap, divided by the sheet’s length less a lap, rounded up. Cut pieces come from offcuts where one is long enough.',
-  'mesh-weight': 'Sheets bought, times their area, times the weight of mesh by area.',
   'strip-length': 'Edges that get a strip, added up.',
   'strip-pieces': 'Length of strip divided by the length of one piece, rounded up.',
   thickness: 'As set in the practices.',
@@ -97,6 +86,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   'last-batch': 'Bags that are left after the full batches.',
   ...boardFormulas,
   ...layoutFormulas,
+  ...steelFormulas,
 };
 
 /** Inputs of workings that are no figures themselves. */
@@ -110,12 +100,6 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   'form-corners': 'Places where two runs meet',
   'nails-per-corner': 'Nails a corner',
   'nails-per-pound': 'Nails in a pound',
-  'mesh-cover': 'Cover at the edges',
-  'mesh-sheet-length': 'Sheet length',
-  'mesh-sheet-width': 'Sheet width',
-  'mesh-lap': 'Lap',
-  'mesh-weight-by-area': 'Weight of mesh',
-  'mesh-least-offcut': 'Shortest offcut used again',
   'strip-piece-length': 'Length of one piece',
   'waste-share': 'Share of the net',
   'waste-bags': 'Bags at least',
@@ -125,15 +109,16 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   'close-enough': 'Close enough',
   ...boardInputs,
   ...layoutInputs,
+  ...steelInputs,
 };
 
 export const tables: Readonly<Record<TableKey, string>> = {
   runs: 'Form runs',
-  'mesh-cuts': 'Mesh pieces',
   strips: 'Strip by edge',
   'bags-by-mix': 'Bags by mix',
   ...boardTables,
   ...layoutTables,
+  ...steelTables,
 };
 
 export const columns: Readonly<Record<ColumnKey, string>> = {
@@ -152,4 +137,5 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   weight: 'Weight',
   ...boardColumns,
   ...layoutColumns,
+  ...steelColumns,
 };

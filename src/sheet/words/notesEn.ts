@@ -3,6 +3,7 @@ import type { TradeNoteCode } from '../../takeoff/notes.ts';
 import type { OutlineNoteCode } from '../../takeoff/outline/notes.ts';
 import { boardNotes } from './boardsEn.ts';
 import { layoutNotes } from './layoutTradeEn.ts';
+import { steelNotes } from './steelEn.ts';
 
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
 export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNoteCode, string>> = {
@@ -35,14 +36,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'Nails can’t be weighed: count how many are in a pound of your box, and set it under practices.',
   'stakes-too-many':
     'At this spacing it would take {stakes}. Look for a spacing that was typed wrong.',
-  'mesh-size':
-    'Mesh can’t be counted: sheet length, width and weight must be more than nothing, lap and cover not below it. Set them under practices.',
-  'mesh-lap-too-wide':
-    'A lap of {lap} leaves nothing of a sheet of {length} by {width}. Make the lap smaller than the sheet.',
-  'mesh-no-room':
-    'With {cover} of cover on every edge no room is left for mesh. Make the cover smaller, or leave the mesh out.',
-  'mesh-too-many':
-    'Sheets of {length} by {width}, lapped {lap}, would come to more than {most}. Look for a size that was typed wrong.',
   'strip-piece-zero':
     'Strip can’t be counted in pieces: set the length of one piece under practices.',
   'thickness-zero':
@@ -83,8 +76,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'Have buried lines marked before you drive a stake. In the US call 811, some days ahead; it is free. Dig by hand near the marks.',
   'stakes-blocked':
     'No place to drive: {blocked}. A no-stake zone or what is there already takes up more of the edge than the spacing, or all of it near an end, or a wall leaves no room. Hold the form there with a brace, pins or weight, and check before you pour.',
-  'mesh-springs-back':
-    'Mesh springs back when it is cut or unrolled. Weigh down both ends first, stand clear, and wear gloves and eye protection. Cap wire and bar ends that someone could fall on.',
   'form-gap':
     'The form boards stand {gap} off the ground. Pack soil against the gap from outside, or the concrete runs out under the form.',
   'form-cut':
@@ -124,9 +115,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'stakes-at-ends':
     'Stakes no more than {spacing} apart, with one no more than {fromEnd} from each end of a run. A corner is held by two, one on either side of it. Where something is in the way of a straight run, stakes move to either side of it, and are added only where a gap would get too wide. Stakes at splices are not counted yet.',
   'stakes-on-curves': 'On curves stakes stand no more than {spacing} apart.',
-  'mesh-laid-in-rows':
-    'Sheets lie in rows along the longest side or across it, whichever takes fewer, {cover} in from every edge. Offcuts of {offcut} or more are used again; what is ripped off a sheet’s side is not.',
-  'mesh-lap-used': 'Sheets of {length} by {width} lap by {lap}, on their sides and on their ends.',
   'strip-edges': 'Strip goes on the kinds of edge chosen under practices, full depth.',
   'strip-none':
     'No edge gets isolation strip: none of those chosen under practices is in this pour.',
@@ -143,4 +131,5 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'Blended by bags: {mainParts} “{main}” to {otherParts} “{other}”, as near as whole bags allow. Makers don’t vouch for blends: try one first.',
   ...boardNotes,
   ...layoutNotes,
+  ...steelNotes,
 };

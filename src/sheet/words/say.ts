@@ -40,6 +40,16 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
       const number = formatNumber(metric ? quantity.kgPerSquareMetre : perHundredFeet);
       return filled(words.weightByArea[metric ? 'metric' : 'other'], { number });
     }
+    case 'area-by-length': {
+      const metric = style === 'metric';
+      const { mm2PerMetre } = quantity;
+      const number = metric
+        ? formatNumber(mm2PerMetre, 1)
+        : formatNumber(mm2PerMetre / SQUARE_INCH_PER_FOOT, 3);
+      return filled(words.areaByLength[metric ? 'metric' : 'other'], { number });
+    }
+    case 'pressure':
+      return sayPressure(words, quantity.pascals, style);
     case 'count': {
       const unit = lookUp(words.counts, quantity.unit);
       const number = formatNumber(quantity.count);
@@ -56,6 +66,22 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
     case 'text':
       return quantity.text;
   }
+}
+
+/** One square inch of steel in a foot's width, in mm² to the metre. */
+const SQUARE_INCH_PER_FOOT = 25.4 ** 2 / 0.3048;
+/** Pascals in a pound on a square foot. */
+const PSF = (POUND_KG * 9.80665) / 0.3048 ** 2;
+
+/** What lies on the ground in psf or kPa; what steel bears in ksi or MPa. */
+function sayPressure(words: Words, pascals: number, style: LengthStyle): string {
+  const large = pascals >= 1e6;
+  if (style === 'metric') {
+    const number = formatNumber(pascals / (large ? 1e6 : 1e3), large ? 0 : 2);
+    return filled(words.pressure[large ? 'metricLarge' : 'metric'], { number });
+  }
+  const number = formatNumber(pascals / PSF / (large ? 144_000 : 1), 1);
+  return filled(words.pressure[large ? 'otherLarge' : 'other'], { number });
 }
 
 function sayVolume(
@@ -127,7 +153,7 @@ export function sayWorking(words: Words, working: Working, style: LengthStyle): 
     symbols: working.formula,
     formula: words.formulas[working.of],
     inputs: working.inputs.map(({ key, value, from }) => ({
-      name: lookUp(key in words.inputs ? words.inputs : words.figures, key),
+      name: lookUp({ ...words.figures, ...words.inputs }, key),
       value: say(value),
       from: words.from[from],
     })),

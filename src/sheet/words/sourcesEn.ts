@@ -15,6 +15,7 @@ export const sources = {
   'ready-mix-joints': 'Ready-mix association advice: isolate slabs from walls, steps and posts',
   'stake-spacing-article': 'Trade article: stakes no more than 3 ft apart for 2x4 and 2x6 forms',
   'surveying-text-coordinate-area': 'Open surveying textbook: area by coordinates',
+  'subgrade-drag-note': 'Industry note: subgrade drag formula, steel in slabs on ground',
   'welded-wire-table-1975': 'Trade article on wire styles (1975), Table I: weights',
   'common-practice': 'Common practice, no published source',
   geometry: 'Geometry',

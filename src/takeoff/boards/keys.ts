@@ -33,7 +33,6 @@ export type BoardColumnKey =
   | 'board-piece'
   | 'board-pieces'
   | 'board-run'
-  | 'board-cut-to'
   | 'board-left'
   | 'board-start'
   | 'board-end'

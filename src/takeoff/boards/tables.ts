@@ -60,7 +60,7 @@ function cutList({ plan }: BoardsResult): TicketTable {
       'board-length',
       'board-piece',
       'board-run',
-      'board-cut-to',
+      'length',
       'board-left',
     ],
     rows: plan.boards.flatMap((board) =>

@@ -1,127 +1,333 @@
 import type { Practices } from '../../job/job.ts';
 import type { Figure, TicketTable, WorkingInput, WorkingStep } from '../figure.ts';
-import { area, count, length, text, weight, weightByArea } from '../quantity.ts';
-import type { MeshPiece, SteelResult } from '../result.ts';
-import { LEAST_OFFCUT, netCover } from './rules.ts';
-import { wireUsed } from './styles.ts';
+import {
+  area,
+  areaByLength,
+  count,
+  length,
+  number,
+  pressure,
+  term,
+  text,
+  weight,
+  weightByArea,
+} from '../quantity.ts';
+import type { MeshResult, SteelResult } from '../result.ts';
+import { leastLap } from './bound.ts';
+import type { MeshPiece, UsedMesh } from './plan.ts';
+import { netCover } from './rules.ts';
 
-/** Mesh sheets from the layout, with the least by area beside them. */
+/** What the steel's ticket says: mesh from the layout with the least beside it, ties, chairs, and how much steel that is. */
 export function steelFigures(practices: Practices, steel: SteelResult): readonly Figure[] {
-  const { mesh } = practices.steel;
-  const size = steel.sheet;
-  const sheet: readonly WorkingInput[] = [
-    { key: 'mesh-sheet-length', value: length(size.length), from: 'practice' },
-    { key: 'mesh-sheet-width', value: length(size.width), from: 'practice' },
+  const { mesh, chairs } = steel;
+  return [
+    ...(mesh ? meshFigures(practices, mesh) : []),
+    ...(chairs ? [chairFigure(practices, chairs.length)] : []),
+    ...areaFigures(practices, steel),
   ];
+}
+
+function meshFigures(practices: Practices, mesh: MeshResult): readonly Figure[] {
+  const { plan, need, problem } = mesh;
+  const { cover } = practices.steel.mesh;
+  const laps: readonly WorkingInput[] = [
+    { key: 'mesh-lap-sides', value: length(problem.lapSides), from: 'practice' },
+    { key: 'mesh-lap-ends', value: length(problem.lapEnds), from: 'practice' },
+  ];
+  const size = sizeOf(mesh);
   return [
     {
       key: 'mesh-area',
       role: 'net',
-      value: area(steel.insetArea),
+      value: area(need.area),
       working: () => ({
         of: 'mesh-area',
         formula: 'A₁ = A(c)',
-        inputs: [{ key: 'mesh-cover', value: length(mesh.cover), from: 'practice' }],
+        inputs: [{ key: 'mesh-cover', value: length(cover), from: 'practice' }],
         rounding: 'none',
         source: ['geometry'],
       }),
     },
     {
       key: 'mesh-rows',
-      value: count(steel.rows, 'row'),
+      value: count(plan.rows, 'row'),
       working: () => ({
         of: 'mesh-rows',
         formula: 'm = ⌈(B − o) ÷ (w − o)⌉',
-        inputs: [...sheet.slice(1), { key: 'mesh-lap', value: length(size.lap), from: 'practice' }],
+        inputs: [...size.slice(1), ...laps.slice(0, 1)],
         rounding: 'up',
         source: ['estimating-book-mesh-lap', 'geometry'],
-        steps: [
-          {
-            label: 'w − o',
-            value: length(netCover(size.width, size.lap)),
-            template: '{0} − {1}',
-            values: [length(size.width), length(size.lap)],
-          },
-        ],
+        steps: size.slice(1).map(({ value }) => ({
+          label: 'w − o',
+          value: length(netCover(value.of === 'length' ? value.grid : 0, problem.lapSides)),
+          template: '{0} − {1}',
+          values: [value, length(problem.lapSides)],
+        })),
       }),
     },
+    ...stockFigures(mesh, [...size, ...laps]),
     {
-      key: 'mesh-sheets',
-      role: 'order',
-      value: count(steel.sheets, 'sheet'),
+      key: 'mesh-pieces',
+      value: count(plan.pieces.length, 'piece'),
       working: () => ({
-        of: 'mesh-sheets',
-        formula: 'n = Σ ⌈(L − o) ÷ (l − o)⌉ − r',
-        inputs: [
-          ...sheet,
-          { key: 'mesh-lap', value: length(size.lap), from: 'practice' },
-          { key: 'mesh-least-offcut', value: length(LEAST_OFFCUT), from: 'practice' },
-          { key: 'mesh-least', value: count(steel.leastByArea, 'sheet'), from: 'figure' },
-        ],
-        rounding: 'up-each',
-        source: ['geometry', 'common-practice', 'user'],
-        steps: rowSteps(steel.pieces),
-      }),
-    },
-    {
-      key: 'mesh-least',
-      value: count(steel.leastByArea, 'sheet'),
-      working: () => ({
-        of: 'mesh-least',
-        formula: 'n₀ = ⌈A₁ ÷ (l · w)⌉',
-        inputs: [{ key: 'mesh-area', value: area(steel.insetArea), from: 'figure' }, ...sheet],
-        rounding: 'up',
+        of: 'mesh-pieces',
+        formula: 'p = Σ p(row)',
+        inputs: [{ key: 'mesh-least-piece', value: length(problem.leastPiece), from: 'practice' }],
+        rounding: 'none',
         source: ['geometry'],
+        steps: rowSteps(plan.pieces),
       }),
     },
+    ...leastFigures(mesh, size),
     {
       key: 'mesh-weight',
       role: 'order',
-      value: weight(steel.weight),
+      value: weight(mesh.weight),
       working: () => ({
         of: 'mesh-weight',
         formula: 'W = n · l · w · q',
         inputs: [
-          { key: 'mesh-sheets', value: count(steel.sheets, 'sheet'), from: 'figure' },
-          ...sheet,
-          {
-            key: 'mesh-weight-by-area',
-            value: weightByArea(wireUsed(mesh).weight),
-            from: 'practice',
-          },
+          ...size,
+          { key: 'mesh-weight-by-area', value: weightByArea(mesh.wire.weight), from: 'practice' },
         ],
         rounding: 'none',
         source: ['welded-wire-table-1975', 'user'],
       }),
     },
+    {
+      key: 'steel-ties',
+      value: count(mesh.ties, 'tie'),
+      working: () => ({
+        of: 'steel-ties',
+        formula: 'Σ (⌈L(lap) ÷ s⌉ + 1)',
+        inputs: [
+          { key: 'lap-length', value: length(mesh.lapLength), from: 'sketch' },
+          { key: 'tie-spacing', value: length(practices.steel.tieSpacing), from: 'practice' },
+        ],
+        rounding: 'up-each',
+        source: ['common-practice'],
+      }),
+    },
+  ];
+}
+
+/** What to buy, what is taken off rolls, and what comes from the truck. */
+function stockFigures({ plan }: MeshResult, inputs: readonly WorkingInput[]): readonly Figure[] {
+  const yard = plan.used.filter(({ from }) => from === 'yard');
+  const rolls = yard.filter(({ form }) => form === 'roll').length;
+  const truck = plan.used.length - yard.length;
+  const form = rolls > 0 ? 'roll' : 'sheet';
+  const bought = {
+    key: rolls > 0 ? ('mesh-rolls' as const) : ('mesh-sheets' as const),
+    role: 'order' as const,
+    value: count(yard.length, form),
+  };
+  const figures: Figure[] = [
+    {
+      ...bought,
+      working: () => ({
+        of: bought.key,
+        formula: rolls > 0 ? 'n = ⌈Σ L ÷ l⌉' : 'n = Σ ⌈(L − o) ÷ (l − o)⌉ − r',
+        inputs,
+        rounding: 'up-each',
+        source: ['geometry', 'common-practice', 'user'],
+        steps: cutSteps(plan.used, plan.pieces),
+      }),
+    },
+  ];
+  if (plan.cost.unrolled > 0) {
+    figures.push({
+      key: 'mesh-unrolled',
+      value: length(plan.cost.unrolled),
+      working: () => ({
+        of: 'mesh-unrolled',
+        formula: 'Σ L',
+        inputs,
+        rounding: 'none',
+        source: ['geometry'],
+        steps: cutSteps(
+          plan.used.filter((one) => one.form === 'roll'),
+          plan.pieces,
+        ),
+      }),
+    });
+  }
+  if (truck > 0) {
+    figures.push({
+      key: 'mesh-truck',
+      value: count(truck, 'sheet'),
+      working: () => ({
+        of: 'mesh-truck',
+        formula: 'k',
+        inputs: [],
+        rounding: 'none',
+        source: ['user'],
+        steps: cutSteps(
+          plan.used.filter(({ from }) => from === 'truck'),
+          plan.pieces,
+        ),
+      }),
+    });
+  }
+  return figures;
+}
+
+function leastFigures(mesh: MeshResult, size: readonly WorkingInput[]): readonly Figure[] {
+  const { need, least, plan, problem } = mesh;
+  if (!least) return [];
+  const proof: Figure = {
+    key: 'mesh-proof',
+    value: term(`layout-${plan.proof.is}`),
+    working: () => ({
+      of: 'mesh-proof',
+      formula: 'n = n₀ ?',
+      inputs: [{ key: 'mesh-least', value: count(least.count, least.kind.form), from: 'figure' }],
+      rounding: 'none',
+      source: ['geometry'],
+    }),
+  };
+  return [
+    {
+      key: 'mesh-least',
+      value: count(least.count, least.kind.form),
+      working: () => ({
+        of: 'mesh-least',
+        formula: 'n₀ = ⌈max(A₁ ÷ (l · w), A₂ ÷ ((l − o) · (w − o)))⌉',
+        inputs: [
+          { key: 'mesh-area', value: area(need.area), from: 'figure' },
+          { key: 'mesh-lapped-area', value: area(need.lapped), from: 'sketch' },
+          ...size,
+          { key: 'mesh-lap-ends', value: length(leastLap(problem)), from: 'practice' },
+        ],
+        rounding: 'up',
+        source: ['geometry'],
+      }),
+    },
+    proof,
+  ];
+}
+
+function chairFigure({ steel }: Practices, chairs: number): Figure {
+  return {
+    key: 'steel-chairs',
+    value: count(chairs, 'chair'),
+    working: () => ({
+      of: 'steel-chairs',
+      formula: 'Σ ⌈L(line) ÷ s⌉',
+      inputs: [{ key: 'chair-spacing', value: length(steel.supports.spacing), from: 'practice' }],
+      rounding: 'up-each',
+      source: ['common-practice', 'geometry'],
+    }),
+  };
+}
+
+function areaFigures({ steel }: Practices, { drag, mesh }: SteelResult): readonly Figure[] {
+  const { inputs } = drag;
+  const style = steel.mesh.style;
+  return [
+    {
+      key: 'steel-area',
+      value: areaByLength(drag.has),
+      working: () => ({
+        of: 'steel-area',
+        formula: 'As = a ÷ s',
+        inputs: mesh
+          ? [
+              ...(style === 'own'
+                ? []
+                : [{ key: 'mesh-style' as const, value: text(style), from: 'practice' as const }]),
+              { key: 'mesh-square', value: length(mesh.wire.square), from: 'practice' },
+            ]
+          : [],
+        rounding: 'none',
+        source: ['welded-wire-table-1975'],
+      }),
+    },
+    {
+      key: 'drag-area',
+      value: areaByLength(drag.need),
+      working: () => ({
+        of: 'drag-area',
+        formula: 'As = F · L · w ÷ (2 · fs)',
+        inputs: [
+          { key: 'drag-friction', value: number(inputs.friction), from: 'practice' },
+          { key: 'drag-length', value: length(steel.drag.jointLength), from: 'practice' },
+          { key: 'drag-weight', value: pressure(inputs.weight), from: 'practice' },
+          { key: 'drag-stress', value: pressure(inputs.stress), from: 'practice' },
+        ],
+        rounding: 'none',
+        source: ['subgrade-drag-note', 'user'],
+      }),
+    },
+  ];
+}
+
+/** Length and width of the kind of mesh that is bought. */
+function sizeOf({ least }: MeshResult): readonly WorkingInput[] {
+  if (!least) return [];
+  return [
+    { key: 'mesh-size-length', value: length(least.kind.length), from: 'practice' },
+    { key: 'mesh-size-width', value: length(least.kind.width), from: 'practice' },
   ];
 }
 
 /** One step a row: its pieces, from one end to the other. */
 function rowSteps(pieces: readonly MeshPiece[]): readonly WorkingStep[] {
-  const rows = new Map<number, MeshPiece[]>();
-  for (const piece of pieces) rows.set(piece.row, [...(rows.get(piece.row) ?? []), piece]);
-  return [...rows.entries()]
-    .sort(([a], [b]) => a - b)
-    .map(([row, those]) => ({
-      label: `${row + 1}`,
+  return grouped(pieces, ({ row }) => row).map(([row, those]) => ({
+    label: `${row + 1}`,
+    value: count(those.length, 'piece'),
+    template: those.map((_, i) => `{${i}}`).join(' + '),
+    values: those.map((piece) => length(piece.length)),
+  }));
+}
+
+/** One step a sheet or roll: the lengths that are cut from it. */
+function cutSteps(used: readonly UsedMesh[], pieces: readonly MeshPiece[]): readonly WorkingStep[] {
+  return grouped(pieces, (piece) => piece.used)
+    .filter(([at]) => used.some((one) => one.mark === at + 1))
+    .map(([at, those]) => ({
+      label: `${at + 1}`,
       value: count(those.length, 'piece'),
       template: those.map((_, i) => `{${i}}`).join(' + '),
       values: those.map((piece) => length(piece.length)),
     }));
 }
 
-/** Every piece, and the sheet that it is cut from. */
-export function meshCutsTable(steel: SteelResult): TicketTable {
-  const pieces = [...steel.pieces].sort((a, b) => a.row - b.row || a.sheet - b.sheet);
+function grouped(
+  pieces: readonly MeshPiece[],
+  by: (piece: MeshPiece) => number,
+): readonly (readonly [number, readonly MeshPiece[]])[] {
+  const groups = new Map<number, MeshPiece[]>();
+  for (const piece of pieces) groups.set(by(piece), [...(groups.get(by(piece)) ?? []), piece]);
+  return [...groups.entries()].sort(([a], [b]) => a - b);
+}
+
+/** Every piece, its row and size, and the sheet that it is cut from. */
+export function meshCutsTable({ plan }: MeshResult): TicketTable {
   return {
     key: 'mesh-cuts',
-    columns: ['row', 'sheet', 'length', 'width'],
-    rows: pieces.map((piece) => [
+    columns: ['piece', 'row', 'length', 'width', 'sheet'],
+    rows: plan.pieces.map((piece) => [
+      text(`${piece.mark}`),
       text(`${piece.row + 1}`),
-      text(`${piece.sheet + 1}`),
       length(piece.length),
       length(piece.width),
+      text(`${piece.used + 1}`),
+    ]),
+  };
+}
+
+/** Every sheet and roll, where it comes from, its size and what is left of a roll's length. */
+export function meshUsedTable({ plan }: MeshResult): TicketTable {
+  return {
+    key: 'mesh-used',
+    columns: ['sheet', 'from', 'length', 'width', 'left'],
+    rows: plan.used.map((one) => [
+      text(`${one.mark}`),
+      term(`from-${one.from}-${one.form}`),
+      length(one.length),
+      length(one.width),
+      length(one.length - one.taken),
     ]),
   };
 }

@@ -1,24 +1,27 @@
-import { doubledArea } from '../../geometry/area.ts';
-import { boxOf } from '../../geometry/box.ts';
 import { insetPolygons } from '../../geometry/offset.ts';
 import type { Polygon } from '../../geometry/point.ts';
-import { toGrid } from '../../geometry/round.ts';
 import type { Job } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
+import type { Note } from '../figure.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
-import { count, length } from '../quantity.ts';
-import type { MeshPiece, SteelResult } from '../result.ts';
-import { type CutPlan, cutStrips } from './cutting.ts';
-import { longestWay } from './longestWay.ts';
-import { LEAST_OFFCUT, MOST_PIECES, meshWeight } from './rules.ts';
-import { directionOf, type Strip, stripsAlong } from './strips.ts';
+import { count, length, text } from '../quantity.ts';
+import type { MeshResult } from '../result.ts';
+import type { Searched } from '../searched.ts';
+import { leastCount, type MeshNeed, meshNeed } from './bound.ts';
+import { firstMesh } from './firstMesh.ts';
+import { kindsOf } from './layout.ts';
+import { type MeshPlan, type MeshProblem, type MeshSupply, meshKey } from './plan.ts';
+import { meshProblem } from './problem.ts';
+import { MOST_PIECES, meshWeight } from './rules.ts';
 import { wireUsed } from './styles.ts';
+import { tiesOf } from './ties.ts';
+import { rowDirections } from './ways.ts';
 
 /**
- * Mesh sheets, counted by laying them: the pour inset by the cover, in rows along its longest side or across it, begun at
- * either edge, whichever of the four takes the fewest sheets. Quick enough for every frame of a drag; it doesn't search for
- * the best start in between.
+ * Mesh, counted by laying it: the pour inset by the cover, in rows of sheets or off the roll, pieces cut from what is on
+ * the truck and from one kind that the yard sells. The layout is the one that the search found for this very problem, or a
+ * good one made at once.
  * @param polygons The pour as polygons, arcs flattened.
  */
 export function mesh(
@@ -26,114 +29,112 @@ export function mesh(
   pour: NetPour,
   polygons: readonly Polygon[],
   closeness: Grid,
-): Figured<SteelResult> {
-  const { lapEnds, lapSides, cover } = practices.steel.mesh;
-  const lap = Math.max(lapEnds, lapSides);
-  const [sheet] = meshStock.yard;
-  if (practices.steel.kind !== 'mesh' || !sheet) return withheld();
-  const { length: sheetLength, width: sheetWidth } = sheet;
-  const { weight } = wireUsed(practices.steel.mesh);
-  if (
-    !(
-      sheetLength > 0 &&
-      sheetWidth > 0 &&
-      lapEnds >= 0 &&
-      lapSides >= 0 &&
-      cover >= 0 &&
-      weight > 0
-    )
-  ) {
+  searched: Searched,
+): Figured<MeshResult> {
+  const { mesh: rule, tieSpacing } = practices.steel;
+  const { cover, lapEnds, lapSides, leastPiece } = rule;
+  if (!(cover >= 0 && lapEnds >= 0 && lapSides >= 0 && leastPiece > 0 && tieSpacing > 0)) {
     return withheld(tradeNote('steel', 'stop', 'mesh-size'));
   }
-  const facts = { lap: length(lap), width: length(sheetWidth), length: length(sheetLength) };
-  if (lap >= sheetWidth || lap >= sheetLength) {
-    return withheld(tradeNote('steel', 'stop', 'mesh-lap-too-wide', { facts }));
-  }
+  const listed = meshStock.truck.length + meshStock.yard.length;
+  if (listed === 0) return withheld(tradeNote('steel', 'stop', 'mesh-none-listed'));
   const inset = insetPolygons(polygons, cover);
-  const insetArea = inset.reduce((sum, polygon) => sum + areaOf(polygon), 0);
-  if (insetArea <= 0) {
+  if (inset.length === 0) {
     return withheld(
       tradeNote('steel', 'stop', 'mesh-no-room', { facts: { cover: length(cover) } }),
     );
   }
-  const least = leastPieces(inset, insetArea, sheetWidth - lap, sheetLength - lap);
-  if (least > MOST_PIECES) {
-    return withheld(
-      tradeNote('steel', 'stop', 'mesh-too-many', {
-        facts: { ...facts, most: count(MOST_PIECES, 'sheet') },
+  const ways = rowDirections(pour, closeness);
+  const problem = meshProblem(rule, meshStock, inset, ways, closeness);
+  const lap = { lap: length(Math.max(lapEnds, lapSides)) };
+  if (problem.supply.length === 0) {
+    return withheld(tradeNote('steel', 'stop', 'mesh-lap-too-wide', { facts: lap }));
+  }
+  const need = meshNeed(problem);
+  if (problem.supply.some((one) => takesTooMany(problem, need, one))) {
+    const facts = { ...lap, most: count(MOST_PIECES, 'piece') };
+    return withheld(tradeNote('steel', 'stop', 'mesh-too-many', { facts }));
+  }
+  const key = meshKey(problem);
+  const plan = searched.mesh?.key === key ? searched.mesh.plan : firstMesh(problem, need);
+  if (!plan) return withheld(tradeNote('steel', 'stop', 'mesh-not-enough'));
+  const wire = wireUsed(rule);
+  const bought = plan.used.filter(({ from }) => from === 'yard');
+  const figured: MeshResult = {
+    problem,
+    key,
+    plan,
+    need,
+    least: leastOf(problem, need, plan),
+    wire,
+    weight: meshWeight(
+      bought.reduce((sum, one) => sum + one.length * one.width, 0),
+      wire.weight,
+    ),
+    ...tiesOf(plan, tieSpacing),
+  };
+  return { figured, notes: meshNotes(figured, listed, practices.steel.mesh.cover) };
+}
+
+function meshNotes(
+  { problem, plan, wire }: MeshResult,
+  listed: number,
+  cover: Grid,
+): readonly Note[] {
+  const { lapEnds, lapSides, leastPiece, supply } = problem;
+  const notes = [tradeNote('steel', 'caution', 'mesh-springs-back')];
+  if (supply.length < listed) {
+    const facts = { rows: count(listed - supply.length, 'row') };
+    notes.push(tradeNote('steel', 'caution', 'mesh-stock-narrow', { facts }));
+  }
+  if (plan.pieces.length > 1 && Math.min(lapEnds, lapSides) < wire.square) {
+    const facts = { square: length(wire.square) };
+    notes.push(tradeNote('steel', 'caution', 'mesh-lap-short', { facts }));
+  }
+  notes.push(
+    tradeNote('steel', 'assumption', 'mesh-laid-in-rows', {
+      facts: { cover: length(cover), least: length(leastPiece) },
+    }),
+    tradeNote('steel', 'assumption', 'mesh-lap-used', {
+      facts: { sides: length(lapSides), ends: length(lapEnds) },
+    }),
+  );
+  if (problem.pricedBy === 'area') {
+    notes.push(
+      tradeNote('steel', 'assumption', 'mesh-price-missing', {
+        facts: { kinds: text(`${kindsOf(problem).length}`) },
       }),
     );
   }
-  const along = longestWay(pour, closeness);
-  const lay = (angle: number) => {
-    const strips = stripsAlong(inset, angle, sheetWidth, lap, closeness);
-    return { angle, strips, plan: cutStrips(strips, sheetLength, lap, closeness) };
-  };
-  // Along the longest side and across it, and from either side: a layout started at the far side is the same one turned.
-  const { angle, strips, plan } = [0, 1, 2, 3]
-    .map((quarter) => lay(along + (quarter * Math.PI) / 2))
-    .reduce((best, other) => (takesFewer(other.plan, best.plan) ? other : best));
-  const sheetArea = sheetLength * sheetWidth;
-  return {
-    figured: {
-      pieces: plan.pieces.map((piece) => meshPiece(piece, angle)),
-      sheets: plan.sheets,
-      rows: rowsIn(strips),
-      // A sheet may be short by closeness each way, so it may be that much larger here: the bound must hold.
-      leastByArea: Math.ceil(insetArea / ((sheetLength + closeness) * (sheetWidth + closeness))),
-      insetArea,
-      sheet: { length: sheetLength, width: sheetWidth, lap },
-      weight: meshWeight(plan.sheets * sheetArea, weight),
-    },
-    notes: [
-      tradeNote('steel', 'caution', 'mesh-springs-back'),
-      tradeNote('steel', 'assumption', 'mesh-laid-in-rows', {
-        facts: { offcut: length(LEAST_OFFCUT), cover: length(cover) },
-      }),
-      tradeNote('steel', 'assumption', 'mesh-lap-used', { facts }),
-    ],
-  };
+  return notes;
 }
 
-function takesFewer(a: CutPlan, b: CutPlan): boolean {
-  return a.sheets === b.sheets ? a.pieces.length < b.pieces.length : a.sheets < b.sheets;
+/** Of the kind that the plan buys, or would buy, how many no layout does without. */
+function leastOf(problem: MeshProblem, need: MeshNeed, plan: MeshPlan): MeshResult['least'] {
+  const bought = plan.used.find(({ from }) => from === 'yard');
+  const kind = problem.supply.find(({ id, from }) => from === 'yard' && id === bought?.id);
+  return kind ? { kind, count: leastCount(problem, need, kind) } : undefined;
 }
 
-function areaOf({ outer, holes }: Polygon): number {
-  return holes.reduce((sum, hole) => sum - Math.abs(doubledArea(hole)), doubledArea(outer)) / 2;
+/** Whether laying mesh of one kind takes more pieces than any slab does: a lap or a size typed wrong. */
+function takesTooMany(
+  { polygons, lapEnds, lapSides }: MeshProblem,
+  { area }: MeshNeed,
+  { length: long, width }: MeshSupply,
+): boolean {
+  const [adds, along] = [width - lapSides, long - lapEnds];
+  const reach = polygons.flatMap(({ outer }) => outer);
+  const [x, y] = [reach.map((one) => one.x), reach.map((one) => one.y)];
+  const across = Math.max(span(x), span(y));
+  const rows = across / Math.min(adds, along, width - lapEnds, long - lapSides);
+  return area / (adds * along) > MOST_PIECES || rows > MOST_PIECES / 10;
 }
 
-/** No layout has fewer pieces than this: by area, and by rows across the longer side of the box. */
-function leastPieces(
-  inset: readonly Polygon[],
-  insetArea: number,
-  width: number,
-  along: number,
-): number {
-  const { minX, minY, maxX, maxY } = boxOf(inset.flatMap(({ outer }) => outer));
-  const across = Math.max(maxX - minX, maxY - minY);
-  return Math.max(insetArea / (width * along), across / Math.max(width, 1));
-}
-
-function rowsIn(strips: readonly Strip[]): number {
-  return new Set(strips.map(({ row }) => row)).size;
-}
-
-function meshPiece(
-  { strip, offset, length: long, sheet }: CutPlan['pieces'][number],
-  angle: number,
-): MeshPiece {
-  const [cos, sin] = directionOf(angle);
-  const u = strip.from + offset;
-  return {
-    row: strip.row,
-    corner: {
-      x: toGrid(u * cos - strip.bottom * sin),
-      y: toGrid(u * sin + strip.bottom * cos),
-    },
-    angle,
-    length: toGrid(long),
-    width: toGrid(strip.width),
-    sheet,
-  };
+function span(values: readonly number[]): number {
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const value of values) {
+    least = Math.min(least, value);
+    most = Math.max(most, value);
+  }
+  return most - least;
 }

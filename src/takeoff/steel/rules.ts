@@ -1,7 +1,4 @@
-import { type Grid, INCH, SQUARE_METRE } from '../../units/grid.ts';
-
-/** An offcut shorter than this isn't carried to another row. Common practice, no source. */
-export const LEAST_OFFCUT: Grid = 24 * INCH;
+import { SQUARE_METRE } from '../../units/grid.ts';
 
 /** More pieces than this is a sheet size typed wrong. Our own limit: it keeps a drag quick. */
 export const MOST_PIECES = 50_000;

@@ -15,6 +15,7 @@ import { CUBIC_FOOT, FOOT, INCH } from '../../../src/units/grid.ts';
 import { UNIT_PROBLEMS } from '../../../src/units/problems.ts';
 import { BOARD_TROUBLES } from '../../takeoff/boards/boardJobs.ts';
 import { spacings } from '../../takeoff/spacings.ts';
+import { STEEL_TROUBLES } from '../../takeoff/steel/steelJobs.ts';
 
 const SRC = join(import.meta.dirname, '../../../src');
 
@@ -113,6 +114,7 @@ function troubled(): readonly Job[] {
     ...changed.map((change) => ({ ...job, practices: { ...practices, ...change } })),
     { ...job, features: job.features.filter(({ kind }) => kind !== 'pad') },
     ...Object.values(BOARD_TROUBLES),
+    ...Object.values(STEEL_TROUBLES),
   ];
 }
 

@@ -2,8 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { distanceToRing, locate } from '../../../src/geometry/locate.ts';
 import type { Feature } from '../../../src/job/job.ts';
 import { placeAlong } from '../../../src/takeoff/forms/along.ts';
-import { formRuns } from '../../../src/takeoff/forms/formRuns.ts';
-import { netPour } from '../../../src/takeoff/outline/netPour.ts';
 import { pourPolygons } from '../../../src/takeoff/pourPolygons.ts';
 import { obstacles } from '../../../src/takeoff/stakes/blocked.ts';
 import { clearStretches, groundOf } from '../../../src/takeoff/stakes/clearOf.ts';
@@ -47,10 +45,8 @@ describe('ground clear for stakes', () => {
     let blocked = 0;
     for (let n = 0; n < 300; n++) {
       const job = randomSite(luck);
-      // The runs alone: the rest of a takeoff is slow, and not asked here.
-      const { pour } = netPour(job);
-      const forms = pour && formRuns(pour, 64).figured;
-      if (!forms) continue;
+      const { forms, pour } = takeoff(job);
+      if (!forms || !pour) continue;
       const polygons = pourPolygons(pour, 64);
       const ground = groundOf(obstacles(job), polygons);
       const rings = [

@@ -1,67 +1,169 @@
 import { describe, expect, test } from 'vitest';
-import { cutStrips, sheetsAlong } from '../../../src/takeoff/steel/cutting.ts';
-import { FOOT } from '../../../src/units/grid.ts';
+import { type Cutting, cutStrips, type Filling } from '../../../src/takeoff/steel/cutting.ts';
+import type { MeshSupply } from '../../../src/takeoff/steel/plan.ts';
+import type { Strip } from '../../../src/takeoff/steel/rows.ts';
 
-const SHEET = 10 * FOOT;
-const LAP = FOOT;
-
-function cut(...feet: readonly number[]) {
-  const strips = feet.map((long, row) => ({
-    row,
-    from: 0,
-    to: long * FOOT,
-    bottom: 0,
-    width: 5 * FOOT,
-  }));
-  return cutStrips(strips, SHEET, LAP, 508);
+/** Small numbers: sheets of 100 by 50, laps of 10, nothing smaller than 15. */
+function sheet(change: Partial<MeshSupply> = {}): MeshSupply {
+  return { id: 'a', from: 'yard', form: 'sheet', length: 100, width: 50, price: 5000, ...change };
 }
 
-test.each([
-  [10, 1],
-  [10.1, 2],
-  [19, 2],
-  [19.1, 3],
-  [28, 3],
-])('a strip of %f ft is %i sheets of 10 lapped by 1', (feet, count) => {
-  expect(sheetsAlong(feet * FOOT, SHEET, LAP, 508)).toBe(count);
+function cut(
+  strips: readonly (readonly [length: number, width: number])[],
+  { filling = 'mixed' as Filling, ...change }: Partial<Cutting & { filling: Filling }> = {},
+) {
+  const laid = strips.map(
+    ([length, width], row): Strip => ({ row, from: 0, to: length, bottom: 0, width }),
+  );
+  const cutting: Cutting = {
+    supply: [sheet()],
+    lap: 10,
+    leastPiece: 15,
+    closeness: 0.5,
+    lies: 'either',
+    ...change,
+  };
+  const plan = cutStrips(laid, cutting, filling);
+  return (
+    plan && {
+      begun: plan.begun.map(({ supply, taken }) => [supply.id, Math.round(taken)]),
+      pieces: plan.pieces.map(({ strip, offset, length, used }) => [
+        strip.row,
+        offset,
+        length,
+        used,
+      ]),
+      cuts: plan.cuts,
+    }
+  );
+}
+
+describe('a strip', () => {
+  test('of one sheet is not cut, but for its length', () => {
+    expect(cut([[100, 50]])).toEqual({ begun: [['a', 100]], pieces: [[0, 0, 100, 0]], cuts: 0 });
+    expect(cut([[80, 50]])).toMatchObject({ pieces: [[0, 0, 80, 0]], cuts: 1 });
+  });
+
+  test('longer than a sheet goes on a lap back: 190 is two, 191 is three', () => {
+    expect(cut([[190, 50]])!.pieces).toEqual([
+      [0, 0, 100, 0],
+      [0, 90, 100, 1],
+    ]);
+    // The third would be 11 long: it is cut as the least piece, and laps farther.
+    expect(cut([[191, 50]])!.pieces).toEqual([
+      [0, 0, 100, 0],
+      [0, 90, 100, 1],
+      [0, 176, 15, 2],
+    ]);
+  });
 });
 
-describe('cutting', () => {
-  test('strips of whole sheets leave nothing', () => {
-    const { sheets, pieces } = cut(19, 10);
-    expect(sheets).toBe(3);
-    expect(pieces.map(({ length }) => length / FOOT)).toEqual([10, 10, 10]);
+describe('offcuts', () => {
+  test('are used again where they are long enough', () => {
+    expect(
+      cut([
+        [60, 50],
+        [35, 50],
+      ])!.begun,
+    ).toHaveLength(1);
+    expect(
+      cut(
+        [
+          [60, 50],
+          [45, 50],
+        ],
+        { filling: 'whole' },
+      )!.begun,
+    ).toHaveLength(2);
   });
 
-  test('an offcut serves another strip', () => {
-    // 13 ft is a sheet and 4 ft; the 4 and the 6 come out of one sheet.
-    expect(cut(13, 6).sheets).toBe(2);
-    // 13 and 7.5: 4 and 7.5 don't.
-    expect(cut(13, 7.5).sheets).toBe(3);
+  test('are joined when that saves a sheet', () => {
+    // Three offcuts of 40 each; 60 is two of them lapped.
+    const strips = [
+      [60, 50],
+      [60, 50],
+      [60, 50],
+    ] as const;
+    expect(cut(strips, { filling: 'whole' })!.begun).toHaveLength(3);
+    expect(cut(strips, { filling: 'mixed' })!.begun).toHaveLength(2);
   });
 
-  test('the shortest offcut that holds a piece is taken, so that longer ones are left', () => {
-    // Offcuts of 3.2 and 4.2 ft: the 3 comes out of the first, both 2.1 out of the second.
-    expect(cut(6.8, 5.8, 3, 2.1, 2.1).sheets).toBe(2);
+  test('beside a narrow strip serve a narrow one, and turned by a quarter one as long as they are wide', () => {
+    expect(
+      cut([
+        [100, 20],
+        [100, 30],
+      ])!.begun,
+    ).toHaveLength(1);
+    expect(
+      cut([
+        [80, 50],
+        [50, 20],
+      ])!.begun,
+    ).toHaveLength(1);
+    expect(
+      cut(
+        [
+          [80, 50],
+          [50, 20],
+        ],
+        { lies: 'along', filling: 'whole' },
+      )!.begun,
+    ).toHaveLength(2);
   });
 
-  test('an offcut under two feet isn’t carried', () => {
-    expect(cut(8.5, 1.5).sheets).toBe(2);
-    expect(cut(8, 1.5).sheets).toBe(1);
+  test('smaller than the least piece are let lie', () => {
+    expect(
+      cut([
+        [90, 50],
+        [20, 10],
+      ])!.begun,
+    ).toHaveLength(2);
+  });
+});
+
+describe('what there is', () => {
+  const left = sheet({ id: 't', from: 'truck', form: 'roll', length: 130, count: 1, price: 0 });
+
+  test('on the truck goes first, and only so much of it', () => {
+    expect(
+      cut(
+        [
+          [130, 50],
+          [100, 50],
+        ],
+        { supply: [left, sheet()] },
+      )!.begun,
+    ).toEqual([
+      ['t', 130],
+      ['a', 100],
+    ]);
+    expect(
+      cut(
+        [
+          [130, 50],
+          [100, 50],
+        ],
+        { supply: [left] },
+      ),
+    ).toBeUndefined();
   });
 
-  test('each piece fits its sheet, and pieces of one sheet fit it together', () => {
-    const { pieces } = cut(3.3, 4.4, 5.5, 6.6, 7.7, 8.8, 9.9, 11.1, 12.2, 23.4, 2.1, 2.2);
-    const used = new Map<number, number>();
-    for (const { sheet, length } of pieces) used.set(sheet, (used.get(sheet) ?? 0) + length);
-    for (const length of used.values()) expect(length).toBeLessThanOrEqual(SHEET + 1e-6);
+  test('off a roll is counted by the length taken', () => {
+    const roll = sheet({ form: 'roll', length: 1000 });
+    expect(
+      cut(
+        [
+          [300, 50],
+          [250, 40],
+        ],
+        { supply: [roll] },
+      )!.begun,
+    ).toEqual([['a', 550]]);
   });
 
-  test('pieces of a strip reach its end, each lapped on the one before', () => {
-    const { pieces } = cut(23.4);
-    const inOrder = [...pieces].sort((a, b) => a.offset - b.offset);
-    expect(inOrder.map(({ offset }) => offset / FOOT)).toEqual([0, 9, 18]);
-    const last = inOrder.at(-1)!;
-    expect((last.offset + last.length) / FOOT).toBeCloseTo(23.4, 9);
+  test('none is wide enough', () => {
+    expect(cut([[60, 51]])).not.toBeUndefined();
+    expect(cut([[60, 51]], { lies: 'along' })).toBeUndefined();
   });
 });

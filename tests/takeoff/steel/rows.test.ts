@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Polygon } from '../../../src/geometry/point.ts';
-import { rowCount, stripsAlong } from '../../../src/takeoff/steel/strips.ts';
+import { rowCount, rowStarts, stripsIn, turned } from '../../../src/takeoff/steel/rows.ts';
 
 /** Small numbers: sheets 50 wide, lapped 10. */
 const WIDE = 50;
@@ -13,7 +13,9 @@ function polygon(outer: readonly (readonly number[])[], ...holes: readonly numbe
 }
 
 function strips(shape: Polygon, angle = 0) {
-  return stripsAlong([shape], angle, WIDE, LAP, 1).map(({ row, from, to, bottom, width }) => [
+  const size = { width: WIDE, lap: LAP, leastPiece: 1, closeness: 1 };
+  const frame = turned(shape, angle);
+  return stripsIn(frame, rowStarts(frame, size), size).map(({ row, from, to, bottom, width }) => [
     row,
     Math.round(from),
     Math.round(to),
