@@ -1,10 +1,13 @@
 /** `npm run takeoff -- <job.json> [--text [--workings]]`: the takeoff of a job file, without a browser. */
 import { readFileSync } from 'node:fs';
+import type { Job } from '../job/job.ts';
 import { parseJob } from '../job/parse.ts';
 import { en } from '../sheet/words/en.ts';
 import { filled, sayNote, sayProblem } from '../sheet/words/say.ts';
+import type { Takeoff } from '../takeoff/result.ts';
 import { takeoff } from '../takeoff/takeoff.ts';
 import { EXIT, type Exit } from './exits.ts';
+import { readTakeoffGiven } from './takeoffGiven.ts';
 import { takeoffJson } from './takeoffJson.ts';
 import { ticketText } from './ticketText.ts';
 import { whyNot } from './whyNot.ts';
@@ -13,20 +16,16 @@ import { whyNot } from './whyNot.ts';
 process.stdout.on('error', (error) => {
   if (Reflect.get(error, 'code') !== 'EPIPE') throw error;
 });
-process.exitCode = run(process.argv.slice(2));
+process.exitCode = await run(process.argv.slice(2));
 
-function run(given: readonly string[]): Exit {
-  const options = given.filter((one) => one.startsWith('-') && one !== '-');
-  const files = given.filter((one) => !options.includes(one));
-  if (options.includes('--help')) {
+async function run(given: readonly string[]): Promise<Exit> {
+  const asked = readTakeoffGiven(given);
+  if (asked.is === 'help') {
     process.stdout.write(`${en.cli.takeoffUsage}\n`);
     return EXIT.done;
   }
-  const strange = options.find((option) => !['--text', '--workings'].includes(option));
-  if (strange) return wrongUse(filled(en.cli.unknownOption, { option: strange }));
-  const [file, ...more] = files;
-  if (file === undefined || more.length > 0) return wrongUse(en.cli.oneFile);
-
+  if (asked.is === 'wrong') return wrongUse(asked.why);
+  const { file } = asked;
   const name = file === '-' ? en.cli.standardInput : file;
   let text: string;
   try {
@@ -42,16 +41,30 @@ function run(given: readonly string[]): Exit {
     return EXIT.refused;
   }
   const job = read.value;
-  const result = takeoff(job);
+  const result = await searchedTakeoff(job, asked.seconds);
   process.stdout.write(
-    options.includes('--text')
-      ? ticketText(en, job, result, options.includes('--workings'))
+    asked.text
+      ? ticketText(en, job, result, asked.workings)
       : `${JSON.stringify(takeoffJson(en, job, result), null, 2)}\n`,
   );
   const stops = result.notes.filter(({ weight }) => weight === 'stop');
   if (stops.length === 0) return EXIT.done;
   say([en.cli.withheld, ...stops.map((note) => `  ${sayNote(en, note, job.units)}`)]);
   return EXIT.withheld;
+}
+
+/** A search that fails leaves the first answers standing, and says so. */
+async function searchedTakeoff(job: Job, seconds: number): Promise<Takeoff> {
+  const first = takeoff(job);
+  if (seconds === 0) return first;
+  try {
+    const { search } = await import('./search.ts');
+    const searched = await search(first, seconds);
+    return searched.boards ? takeoff(job, searched) : first;
+  } catch (error) {
+    say([filled(en.cli.searchFailed, { why: whyNot(en, error) })]);
+    return first;
+  }
 }
 
 function wrongUse(why: string): Exit {

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { readTakeoffGiven } from '../../src/cli/takeoffGiven.ts';
+
+test('a file alone is read as JSON, with first answers only', () => {
+  const job = { is: 'job', file: 'a.json', text: false, workings: false, seconds: 0 };
+  expect(readTakeoffGiven(['a.json'])).toEqual(job);
+});
+
+test.each([
+  [['--search', '2.5', 'a.json', '--text'], { seconds: 2.5, text: true, file: 'a.json' }],
+  [['-', '--search', '0'], { seconds: 0, file: '-' }],
+  [['a.json', '--text', '--workings'], { text: true, workings: true }],
+])('%j', (given, says) => {
+  expect(readTakeoffGiven(given)).toMatchObject(says);
+});
+
+test.each([
+  [['a.json', '--search'], 'not “”'],
+  [['--search', 'a.json'], 'not “a.json”'],
+  [['a.json', '--search', '-1'], 'not “-1”'],
+  [['a.json', '--search', 'Infinity'], 'not “Infinity”'],
+  [['a.json', '--search', '3601'], 'from 0 to 3600'],
+  [['a.json', '--loud'], '--loud'],
+  [[], 'one job file'],
+  [['a.json', 'b.json'], 'one job file'],
+])('%j is wrong', (given, says) => {
+  const read = readTakeoffGiven(given);
+  expect(read.is === 'wrong' && read.why).toContain(says);
+});
+
+test('help goes before all else', () => {
+  expect(readTakeoffGiven(['--search', '--help'])).toEqual({ is: 'help' });
+});
