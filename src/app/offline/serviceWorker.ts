@@ -11,8 +11,7 @@ const cacheName = PREFIX + NAME_OF_THIS_VERSION;
 
 // All or nothing: a version that didn't come down whole is not installed, and the old one goes on.
 worker.addEventListener('install', (event) => {
-  const fresh = FILES_OF_THIS_VERSION.map((file) => new Request(file, { cache: 'reload' }));
-  event.waitUntil(caches.open(cacheName).then((cache) => cache.addAll(fresh)));
+  event.waitUntil(Promise.all(FILES_OF_THIS_VERSION.map(keep)));
 });
 
 worker.addEventListener('activate', (event) => {
@@ -29,6 +28,14 @@ worker.addEventListener('fetch', (event) => {
 worker.addEventListener('message', (event) => {
   if (event.data === 'take-over') worker.skipWaiting();
 });
+
+async function keep(file: string): Promise<void> {
+  const cache = await caches.open(cacheName);
+  // The names of these tell their contents: what an earlier version has here (the solver is large) needn't come again.
+  const known = file.startsWith('./assets/') ? await caches.match(file) : undefined;
+  if (known) await cache.put(file, known);
+  else await cache.add(new Request(file, { cache: 'reload' }));
+}
 
 async function answer(request: Request): Promise<Response> {
   const cache = await caches.open(cacheName);
