@@ -13,9 +13,18 @@ import { createSaver } from './saving.ts';
 import { createSession, type Session } from './session.ts';
 import { type Kept, openState } from './state.ts';
 import { createTabs } from './tabs.ts';
-import { MANY_CORNERS, SLOW_AFTER_MS, WORKER_PATIENCE_MS } from './worker/limits.ts';
+import {
+  MANY_CORNERS,
+  SEARCH_GRACE_MS,
+  SEARCH_PAUSE_MS,
+  SEARCH_SECONDS,
+  SLOW_AFTER_MS,
+  WORKER_PATIENCE_MS,
+} from './worker/limits.ts';
 import { createLiveTakeoffs } from './worker/live.ts';
+import { createSearch } from './worker/search.ts';
 import { startTakeoffWorker } from './worker/start.ts';
+import { startBoardSearch } from './worker/startSearch.ts';
 
 interface First {
   readonly id: string;
@@ -51,6 +60,13 @@ export async function boot(): Promise<Begun> {
     patience: WORKER_PATIENCE_MS,
   });
 
+  const boards = createSearch({
+    start: startBoardSearch,
+    pause: SEARCH_PAUSE_MS,
+    seconds: SEARCH_SECONDS,
+    grace: SEARCH_GRACE_MS,
+  });
+
   const saver = createSaver(
     async (id, job, kept) => {
       await store.save(id, job, kept);
@@ -82,6 +98,7 @@ export async function boot(): Promise<Begun> {
     },
     untried: first.stored,
     takeoffs,
+    searches: { boards },
     saver,
     keepTheme,
   });

@@ -22,12 +22,14 @@ import {
 } from './state.ts';
 import { createStore, type Store } from './store.ts';
 import type { LiveTakeoff, LiveTakeoffs } from './worker/live.ts';
+import { type Searches, tieSearches } from './worker/searches.ts';
 
 /** The app at work on one job: its state, its takeoff, and everything that can be done from a button. */
 export interface Session {
   readonly state: Store<AppState>;
   readonly live: Store<LiveTakeoff>;
   readonly figureAgain: () => void;
+  readonly searches: Searches;
   readonly preview: (command: Command | null) => void;
   readonly commit: (command: Command) => void;
   readonly refuse: (refusal: Refusal | null) => void;
@@ -61,6 +63,7 @@ export interface SessionSetup {
   readonly first: AppState;
   readonly untried: boolean;
   readonly takeoffs: LiveTakeoffs;
+  readonly searches: Searches;
   readonly saver: Pick<Saver, 'save' | 'soon'>;
   readonly keepTheme: (theme: Theme) => void;
 }
@@ -69,11 +72,13 @@ export function createSession({
   first,
   untried: firstUntried,
   takeoffs,
+  searches,
   saver,
   keepTheme,
 }: SessionSetup): Session {
   const state = createStore(first);
   takeoffs.want(shownJob(first), firstUntried);
+  tieSearches({ state, takeoffs, searches });
 
   /** Every change goes through here: the takeoff follows the job on screen, the store the committed one. */
   function change(step: (before: AppState) => AppState) {
@@ -98,6 +103,7 @@ export function createSession({
     state,
     live: takeoffs.live,
     figureAgain: takeoffs.again,
+    searches,
     preview: (command) => change((before) => preview(before, command)),
     commit: (command) => change((before) => commit(before, command)),
     refuse: (refusal) => set({ refusal }),

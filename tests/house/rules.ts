@@ -23,7 +23,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'clipper2-ts': ['geometry'],
   valibot: ['job'],
   '@valibot/to-json-schema': ['job'],
-  highs: ['takeoff/solver/highs.ts'],
+  highs: ['takeoff/solver/highs.ts', 'app/worker/searchEntry.ts'],
   idb: ['storage'],
   konva: ['sketch'],
   'react-konva': ['sketch'],

@@ -1,5 +1,6 @@
 import { boardsEn } from './boardsEn.ts';
 import { layoutTradeEn } from './layoutTradeEn.ts';
+import { planEn } from './planEn.ts';
 import { practicesEn } from './practicesEn.ts';
 
 /** Every sentence of the shell. English defines the keys; another language must give the same. */
@@ -189,6 +190,7 @@ export const en = {
   practices: practicesEn,
   layout: layoutTradeEn,
   boards: boardsEn,
+  plan: planEn,
   sheet: {
     title: 'Crew sheet',
     paper: 'Paper',

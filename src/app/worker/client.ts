@@ -39,6 +39,8 @@ export function createTakeoffWorker(
   onOutcome: (given: Given, outcome: Outcome) => void,
 ): TakeoffWorker {
   let worker: WorkerLike | null = null;
+  /** What the worker knows of the searches. */
+  let told: Searched | null = null;
   let busy: { readonly id: number; readonly given: Given } | null = null;
   let waiting: Given | null = null;
   let watchdog: ReturnType<typeof setTimeout> | undefined;
@@ -48,6 +50,7 @@ export function createTakeoffWorker(
     clearTimeout(watchdog);
     worker?.terminate();
     worker = null;
+    told = null;
     busy = null;
   }
 
@@ -67,7 +70,9 @@ export function createTakeoffWorker(
     busy = { id: lastId, given };
     try {
       worker ??= begin();
-      worker.ask({ id: lastId, ...given });
+      const { job, searched } = given;
+      worker.ask({ id: lastId, job, ...(searched === told ? {} : { searched }) });
+      told = searched;
     } catch (error) {
       end();
       onOutcome(given, {

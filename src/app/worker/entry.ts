@@ -1,3 +1,4 @@
+import type { Searched } from '../../takeoff/searched.ts';
 import { takeoff } from '../../takeoff/takeoff.ts';
 import type { Answer, Ask } from './messages.ts';
 import { inParts } from './parts.ts';
@@ -7,10 +8,13 @@ self.addEventListener('message', ({ data }: MessageEvent<Ask>) => {
   for (const sent of inParts(answer(data))) self.postMessage(sent);
 });
 
-function answer({ id, job }: Ask): Answer {
+let known: Searched = {};
+
+function answer({ id, job, searched = known }: Ask): Answer {
+  known = searched;
   const start = performance.now();
   try {
-    const figured = takeoff(job);
+    const figured = takeoff(job, searched);
     return { id, took: performance.now() - start, takeoff: figured };
   } catch (error) {
     return { id, failed: error instanceof Error ? error.message : String(error) };

@@ -6,7 +6,8 @@ import type { Searched } from '../../takeoff/searched.ts';
 export interface Ask {
   readonly id: number;
   readonly job: Job;
-  readonly searched: Searched;
+  /** What the slow searches have found; absent: as with the ask before. It may be large, and a drag asks every frame. */
+  readonly searched?: Searched;
 }
 
 /** What comes back: `took` in milliseconds inside the worker; `failed` is our own fault, for the record. */

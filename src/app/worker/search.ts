@@ -164,7 +164,8 @@ export function createSearch<Question, Answer>(
       wait();
     },
     stop: () => {
-      if (!wanted) return;
+      const { is } = standing.get();
+      if (!wanted || (is !== 'waiting' && is !== 'searching')) return;
       const { key } = wanted;
       clearTimeout(pause);
       if (running?.key === key) breakOff();

@@ -12,6 +12,7 @@ import type { Job } from '../../../src/job/job.ts';
 import { blankJob } from '../../../src/job/start.ts';
 import { en as sheet } from '../../../src/sheet/words/en.ts';
 import { FOOT, METRE } from '../../../src/units/grid.ts';
+import { idleSearches } from '../idleSearches.ts';
 
 let root: Root;
 let page: HTMLElement;
@@ -33,6 +34,7 @@ function show(job: Job = blankJob()): Session {
   const session = createSession({
     first: openState('one', job, {}, 'light'),
     untried: false,
+    searches: idleSearches(),
     takeoffs: createLiveTakeoffs({
       figure: () => ({ notes: [] }),
       startWorker: () => ({ ask: () => {}, terminate: () => {} }),

@@ -13,6 +13,7 @@ import { jobToText } from '../../../src/storage/files.ts';
 import { type JobStore, openJobs } from '../../../src/storage/jobs.ts';
 import { trouble } from '../../../src/storage/trouble.ts';
 import { FOOT } from '../../../src/units/grid.ts';
+import { idleSearches } from '../idleSearches.ts';
 
 function named(name: string): Job {
   const job = rectangleJob(12 * FOOT, 10 * FOOT);
@@ -50,7 +51,14 @@ async function deskOn(jobs: JobStore) {
     (saving) => session.state.set((state) => ({ ...state, saving })),
   );
   const first = openState('first', named('First'), {}, 'system');
-  const session = createSession({ first, untried: false, takeoffs, saver, keepTheme: () => {} });
+  const session = createSession({
+    first,
+    untried: false,
+    takeoffs,
+    searches: idleSearches(),
+    saver,
+    keepTheme: () => {},
+  });
   const files: { readonly name: string; readonly text: string }[] = [];
   let ids = 0;
   const desk = createDesk({

@@ -13,6 +13,7 @@ import type { Job } from '../../../src/job/job.ts';
 import { en as sheet } from '../../../src/sheet/words/en.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { padJob, TEN_BY_TWELVE } from '../../takeoff/layout/forms.ts';
+import { idleSearches } from '../idleSearches.ts';
 
 let root: Root;
 let page: HTMLElement;
@@ -32,6 +33,7 @@ function show(job: Job): Session {
   const session = createSession({
     first: openState('one', job, {}, 'light'),
     untried: false,
+    searches: idleSearches(),
     takeoffs: createLiveTakeoffs({
       figure: takeoff,
       startWorker: () => ({ ask: () => {}, terminate: () => {} }),

@@ -13,6 +13,7 @@ import { rectangleJob } from '../../../src/job/start.ts';
 import type { Station } from '../../../src/takeoff/figure.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { FOOT, METRE } from '../../../src/units/grid.ts';
+import { idleSearches } from '../idleSearches.ts';
 
 let root: Root;
 let page: HTMLElement;
@@ -50,6 +51,7 @@ function show(job: Job, station: Station, breaks?: (job: Job) => boolean): Sessi
   const session = createSession({
     first: openState('one', job, {}, 'light'),
     untried: false,
+    searches: idleSearches(),
     takeoffs,
     saver: { save: () => {}, soon: () => {} },
     keepTheme: () => {},

@@ -27,6 +27,7 @@ function setUp() {
   let cost = 1;
   const here: string[] = [];
   const asks: Ask[] = [];
+  const sent: Ask[] = [];
   const workers: { readonly ended: boolean; readonly onAnswer: (answer: Answer) => void }[] = [];
   const takeoffs = createLiveTakeoffs({
     figure: (job, searched) => {
@@ -36,9 +37,15 @@ function setUp() {
       return takeoffOf(job, searched);
     },
     startWorker: (onAnswer) => {
+      let known: Searched = {};
       const worker = {
         ended: false,
-        ask: (ask: Ask) => void asks.push(ask),
+        // As the worker does: what isn't sent again is as it was.
+        ask: (ask: Ask) => {
+          known = ask.searched ?? known;
+          sent.push(ask);
+          asks.push({ ...ask, searched: known });
+        },
         terminate: () => {
           worker.ended = true;
         },
@@ -60,6 +67,7 @@ function setUp() {
     takeoffs,
     here,
     asks,
+    sent,
     workers,
     shown,
     costs: (ms: number) => {
@@ -193,6 +201,22 @@ describe('live takeoff', () => {
     answer(20);
     expect(shown()).toBe('huge+better current');
     expect(here).toEqual([]);
+  });
+
+  it('tells a worker only once what was found, and a new one again', () => {
+    const { takeoffs, sent, answer, shown } = setUp();
+    const better = found('better');
+    takeoffs.search(better);
+    for (const name of ['a', 'b']) {
+      takeoffs.want(jobOf(name, 101));
+      answer(20);
+      expect(shown()).toBe(`${name}+better current`);
+    }
+    expect(sent.map(({ searched }) => searched)).toEqual([better, undefined]);
+    takeoffs.want(jobOf('trap', 101));
+    vi.advanceTimersByTime(5000);
+    takeoffs.want(jobOf('after', 101));
+    expect(sent.at(-1)?.searched).toBe(better);
   });
 
   it('drops late news with an earlier find, and of an earlier job once this one is figured', () => {

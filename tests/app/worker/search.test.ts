@@ -89,7 +89,7 @@ describe('a slow search', () => {
   });
 
   it('shows better answers as they come, then the last one', () => {
-    const { want, better, done, shown } = setUp();
+    const { search, want, better, done, shown } = setUp();
     want('a');
     vi.advanceTimersByTime(PAUSE);
     better('good');
@@ -97,6 +97,8 @@ describe('a slow search', () => {
     better('better');
     expect(shown()).toBe('a searching better');
     done('best');
+    expect(shown()).toBe('a done best');
+    search.stop();
     expect(shown()).toBe('a done best');
     vi.advanceTimersByTime(SECONDS * 1000 + GRACE);
     expect(shown()).toBe('a done best');
