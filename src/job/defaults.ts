@@ -3,6 +3,8 @@ import {
   FOOT,
   INCH,
   POUND_KG,
+  POUND_PER_CUBIC_FOOT,
+  PSI,
   SIXTEENTH,
   SQUARE_FOOT,
   SQUARE_METRE,
@@ -11,10 +13,6 @@ import type { Lumber, MeshStock, Practices } from './job.ts';
 
 /** One pound per hundred square feet in kg per square metre. */
 const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT);
-
-/** One pound to the square inch in pascals. */
-const PSI = (POUND_KG * 9.80665) / 0.0254 ** 2;
-const CUBIC_FOOT_CUBIC_METRES = 0.3048 ** 3;
 
 /**
  * At most 3 ft for 2x4 and 2x6 forms (a published trade article), closer for deeper ones; others say 2 ft, 32 in, 3 to
@@ -86,7 +84,7 @@ export function defaultPractices(): Practices {
       elasticity: 1_200_000 * PSI,
       stress: 900 * PSI,
       // 150 lb/ft³, published.
-      freshWeight: 150 * (POUND_KG / CUBIC_FOOT_CUBIC_METRES),
+      freshWeight: 150 * POUND_PER_CUBIC_FOOT,
     },
     // Kickers where the form stands more than 6 in above ground (a published trade article).
     kickersAbove: 6 * INCH,

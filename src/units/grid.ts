@@ -30,3 +30,7 @@ export const CUBIC_METRE = METRE * METRE * METRE;
 
 /** Kilograms in one avoirdupois pound, exact by definition (international pound, 1959). */
 export const POUND_KG = 0.45359237;
+/** Pascals in one pound to the square inch, under standard gravity. */
+export const PSI = (POUND_KG * 9.80665) / 0.0254 ** 2;
+/** Kilograms per cubic metre in one pound to the cubic foot. */
+export const POUND_PER_CUBIC_FOOT = POUND_KG / 0.3048 ** 3;

@@ -1,8 +1,10 @@
 import { BOARD_SIZES } from '../../job/boardLists.ts';
 import type { BoardSize, Practices, UnitStyle } from '../../job/job.ts';
+import { ChooseField } from '../ChooseField.tsx';
 import { useWords } from '../SessionContext.ts';
-import type { Field } from './fields.ts';
-import { readingOf } from './reading.ts';
+import type { Field } from './field.ts';
+import { readingOf, readSign } from './reading.ts';
+import { TypedField } from './TypedField.tsx';
 import { TypedReading } from './TypedReading.tsx';
 
 interface FieldRowProps {
@@ -29,6 +31,27 @@ export function FieldRow({ field, practices, units, onPractices }: FieldRowProps
           />
           {label}
         </label>
+      );
+    }
+    if (field.kind === 'choice') {
+      return (
+        <ChooseField
+          label={label}
+          options={field.choices.map((one) => [one, says.choices[one]])}
+          value={field.get(practices)}
+          onChoose={(one) => onPractices(field.put(practices, one))}
+        />
+      );
+    }
+    if (field.kind === 'sign') {
+      return (
+        <TypedField
+          label={label}
+          text={field.get(practices)}
+          parse={readSign}
+          say={() => says.sign}
+          onValue={(sign) => onPractices(field.put(practices, sign))}
+        />
       );
     }
     if (field.kind === 'board') {

@@ -1,9 +1,11 @@
 import type { Practices } from '../../job/job.ts';
 import type { Place } from '../places/places.ts';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
+import { FieldGroups } from './FieldGroups.tsx';
 import { FieldRow } from './FieldRow.tsx';
 import { FormDepthOffer } from './FormDepthOffer.tsx';
 import { FIELDS } from './fields.ts';
+import { FORM_GROUPS } from './formFields.ts';
 import { MixFields } from './MixFields.tsx';
 
 /** Where the depth of the pour matters. */
@@ -26,15 +28,19 @@ export function PracticesPanel() {
       <h2 className="visually-hidden">{words.practices.of(words.places[place])}</h2>
       <p className="field-note">{words.practices.intro}</p>
       {DEPTH_PLACES.includes(place) ? <FormDepthOffer onPractices={put} /> : null}
-      {FIELDS[place].map((field) => (
-        <FieldRow
-          key={field.key}
-          field={field}
-          practices={practices}
-          units={units}
-          onPractices={put}
-        />
-      ))}
+      {place === 'forms' ? (
+        <FieldGroups groups={FORM_GROUPS} practices={practices} units={units} onPractices={put} />
+      ) : (
+        FIELDS[place].map((field) => (
+          <FieldRow
+            key={field.key}
+            field={field}
+            practices={practices}
+            units={units}
+            onPractices={put}
+          />
+        ))
+      )}
       {place === 'mix' ? <MixFields practices={practices} units={units} onPractices={put} /> : null}
     </section>
   );

@@ -1,11 +1,11 @@
 import type { Practices, UnitStyle } from '../../job/job.ts';
 import { formatNumber, formatShare, formatVolume, formatWeight } from '../../units/format.ts';
 import { CUBIC_FOOT, CUBIC_METRE, POUND_KG, SQUARE_FOOT, SQUARE_METRE } from '../../units/grid.ts';
-import { formatLength, parseLength } from '../../units/length.ts';
+import { formatLength, formatLengthDetail, parseLength } from '../../units/length.ts';
 import { parseNumber, parseShare, parseVolume, parseWeight } from '../../units/measure.ts';
-import { fail, type Result } from '../../units/result.ts';
+import { fail, ok, type Result } from '../../units/result.ts';
 import type { practicesEn } from '../words/practicesEn.ts';
-import type { Field } from './fields.ts';
+import type { Field } from './field.ts';
 
 /** How a practice reads in the chosen units, and how what is typed is read back. */
 export interface Reading {
@@ -15,7 +15,7 @@ export interface Reading {
   readonly unit?: keyof (typeof practicesEn)['units'];
 }
 
-type TypedFieldKind = Exclude<Field, { readonly kind: 'yes-no' | 'board' }>;
+type TypedFieldKind = Exclude<Field, { readonly kind: 'yes-no' | 'board' | 'choice' | 'sign' }>;
 
 /** kg per square metre in one pound per hundred square feet. */
 const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT);
@@ -34,8 +34,21 @@ export function readingOf(field: TypedFieldKind, practices: Practices, units: Un
         field.most,
         formatShare,
       );
+    case 'one-part-of':
+      return partReading(value, field.least, field.most);
     case 'volume':
       return volumeReading(value, units);
+    case 'weight': {
+      const write = (kg: number) => formatWeight(kg, units);
+      const parse = (text: string) => parseWeight(text, units);
+      return within({ text: write(value), parse }, field.least, field.most, write);
+    }
+    case 'measured': {
+      const [unit, one] = units === 'metric' ? field.unit.metric : field.unit.other;
+      const write = (kept: number) => formatNumber(kept / one);
+      const parse = (text: string) => map(parseNumber(text), (number) => number * one);
+      return within({ text: write(value), parse, unit }, field.least, field.most, write);
+    }
     case 'area-weight': {
       const one = units === 'metric' ? 1 : POUND_PER_100_SQUARE_FEET;
       const reading: Reading = {
@@ -54,13 +67,21 @@ export function lengthReading(
   most: number,
   units: UnitStyle,
 ): Reading {
-  const write = (grid: number) => formatLength(grid, units);
+  const write = (grid: number) => writtenWhole(grid, units);
   return within(
     { text: write(value), parse: (text) => parseLength(text, units) },
     least,
     most,
     write,
   );
+}
+
+/** In sixteenths, or as fine as it takes to say the whole of it: a saw's kerf is not always on the tape. */
+function writtenWhole(grid: number, units: UnitStyle): string {
+  const fine = ([16, 32] as const).find(
+    (fraction) => formatLengthDetail(grid, units, { fraction }).exact,
+  );
+  return formatLength(grid, units, { fraction: fine ?? 64 });
 }
 
 export function countReading(value: number, least: number, most: number): Reading {
@@ -70,6 +91,27 @@ export function countReading(value: number, least: number, most: number): Readin
     return read;
   };
   return within({ text: formatNumber(value), parse }, least, most, formatNumber);
+}
+
+/** One part of so many: `1/360`, `L/360` as the formwork texts have it, or the 360 alone. */
+function partReading(share: number, least: number, most: number): Reading {
+  const write = (part: number) => `1/${formatNumber(1 / part, 1)}`;
+  const parse = (text: string): Result<number> => {
+    const read = parseNumber(text.replace(/^\s*[1lL]\s*[/⁄]\s*/, ''));
+    if (!read.ok) {
+      const [problem] = read.problems;
+      return fail({ code: problem?.code ?? 'number-unreadable', where: text });
+    }
+    // Bounds are of the many: a part of nothing has none.
+    return read.value >= least && read.value <= most
+      ? ok(1 / read.value)
+      : fail({
+          code: 'out-of-range',
+          where: text,
+          facts: { least: write(1 / most), most: write(1 / least) },
+        });
+  };
+  return { text: write(share), parse };
 }
 
 /** What a bag makes or a mixer holds: a litre at least, a load of six cubic metres at most. */
@@ -87,6 +129,12 @@ export function volumeReading(value: number, units: UnitStyle): Reading {
 export function weightReading(kg: number, units: UnitStyle): Reading {
   const write = (weight: number) => formatWeight(weight, units);
   return within({ text: write(kg), parse: (text) => parseWeight(text, units) }, 1, 100, write);
+}
+
+/** The sign of a currency: short, and nothing that could be part of a price. */
+export function readSign(text: string): Result<string> {
+  const sign = text.trim();
+  return sign.length <= 4 && !/[\d,+-]/.test(sign) ? ok(sign) : fail({ code: 'sign', where: text });
 }
 
 /** A reading that refuses what is out of bounds. */

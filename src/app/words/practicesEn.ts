@@ -1,3 +1,5 @@
+import { practicesFormsEn } from './practicesFormsEn.ts';
+
 /** What each practice is, in words, and how far practitioners differ. Sources are in words, for people. */
 export const practicesEn = {
   title: 'Practices',
@@ -10,19 +12,30 @@ export const practicesEn = {
   depthDiffers: (thickness: string, depth: string) =>
     `The board and its gap give ${depth}; the volume is figured at ${thickness}.`,
   units: {
+    psi: 'psi',
+    megapascals: 'MPa',
+    millionPsi: 'million psi',
+    gigapascals: 'GPa',
+    poundsPerCubicFoot: 'lb/ft³',
+    kgPerCubicMetre: 'kg/m³',
     poundsPer100: 'lb per 100 ft²',
     kgPerSquareMetre: 'kg/m²',
   },
+  groups: {
+    boards: 'Boards',
+    stakes: 'Stakes',
+    bearing: 'What the board bears',
+    fastening: 'Nails or screws',
+  },
+  choices: {
+    'duplex-nails': 'Duplex nails',
+    screws: 'Screws',
+  },
+  sign: 'Type the sign alone, like $: four letters at most, no digits.',
   fields: {
     thickness: { label: 'Thickness' },
     closeEnough: { label: 'Close enough' },
-    formBoard: { label: 'Form board' },
-    gapUnderForm: { label: 'Gap under the form' },
-    stakeSpacing: { label: 'Stake spacing, at most' },
-    stakeFromEnd: { label: 'First and last stake within' },
-    perStake: { label: 'Nails per stake' },
-    perCorner: { label: 'Nails per corner' },
-    nailsPerPound: { label: 'Duplex nails in a pound' },
+    ...practicesFormsEn.fields,
     lapSides: { label: 'Lap at sides' },
     lapEnds: { label: 'Lap at ends' },
     leastPiece: { label: 'Smallest piece of mesh' },
@@ -71,18 +84,7 @@ export const practicesEn = {
       says: 'Two edges nearer than this are taken as one line, because two tape readings of one edge differ. The sliver between them is listed, not hidden.',
       source: 'Our own default, no source.',
     },
-    gapUnderForm: {
-      says: 'Board depth and gap together give the depth of the pour. Set it to zero when the board sits on the ground.',
-      source: 'Common practice, no source.',
-    },
-    stakeSpacing: {
-      says: 'Seen: 2 ft, 32 in going to 24 in as the form gets deeper, 3 ft, 3 to 4 ft. Deeper forms and soft ground want them closer.',
-      source: 'Published pages and trade manuals disagree; common practice.',
-    },
-    nails: {
-      says: 'Counts in a pound differ by box: 16d common 47 to 50, 8d 94 to 106. Duplex nails: use the count on your own box.',
-      source: 'Published nail tables; duplex counts: your box.',
-    },
+    ...practicesFormsEn.notes,
     lap: {
       says: 'Seen: one square, one square plus 2 in, 4 in, 6 in. Ask what your inspector wants.',
       source: 'Published pages disagree; common practice.',
