@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { parseJob } from '../../src/job/parse.ts';
 import { serializeJob } from '../../src/job/serialize.ts';
 import { blankJob } from '../../src/job/start.ts';
 import { BOARD_FIGURE_KEYS } from '../../src/takeoff/boards/keys.ts';
@@ -30,6 +31,10 @@ function run(script: 'takeoff' | 'schema', given: readonly string[], input = '')
     { encoding: 'utf8', input },
   );
   return { status, stdout, stderr };
+}
+
+function proofOf({ stdout }: { readonly stdout: string }): object {
+  return JSON.parse(stdout).parts.boards.plan.proof;
 }
 
 function file(name: string, text: string): string {
@@ -78,6 +83,20 @@ describe('takeoff', () => {
     const { status, stdout } = run('takeoff', ['-', '--text'], readFileSync(RECTANGLE, 'utf8'));
     expect(status).toBe(0);
     expect(stdout).toMatch(/^ {2}Bags \.+59 bags$/m);
+  });
+
+  test('--search looks for a better board plan, and tells how sure it is', () => {
+    expect(proofOf(run('takeoff', [RECTANGLE]))).toEqual({ is: 'first' });
+    // With no splices there is little to try: proved at once.
+    const read = parseJob(readFileSync(RECTANGLE, 'utf8'));
+    if (!read.ok) throw new Error('The case is a good job.');
+    const { practices } = read.value;
+    const whole = { ...practices, boards: { ...practices.boards, splices: false } };
+    const path = file('whole.json', serializeJob({ ...read.value, practices: whole }));
+    const { status, stdout, stderr } = run('takeoff', [path, '--search', '60']);
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+    expect(proofOf({ stdout })).toEqual({ is: 'proved', seconds: expect.any(Number) });
   });
 
   test('1: a job whose figures are withheld', () => {
