@@ -30,6 +30,6 @@ export const planEn = {
   leftoversHint:
     'For after the job: takes the boards it uses off the truck’s list and puts what is left over on it. One undo brings the list back.',
   leftoversDone:
-    'The truck’s list is as it will be after this job, and the plan below is of that list: it would cut the forms from what is left. Undo brings the list back.',
+    'The truck’s list is as it will be after this job, and this plan is of that list: it would cut these forms again, from what is left. Undo brings the list back.',
 };
 export type PlanWords = typeof planEn;
