@@ -22,6 +22,10 @@ interface Way {
   readonly wholeFirst: boolean;
 }
 
+/** So many runs are served in all the ways together: the answer must come while somebody drags a corner. */
+const SERVED = 3000;
+const FEWEST_WAYS = 12;
+
 /**
  * A good plan at once: boards served best fit first, the longest run first, in a few dozen ways of which the best is
  * taken. Every plan is good; that none is found although splices are allowed and the yard sells none doesn't prove that
@@ -38,7 +42,9 @@ export function firstPlan(
   if (tooLong) return { none: { is: 'run-too-long', run: tooLong.run, longest } };
   let best: readonly UsedBoard[] | undefined;
   let fewestBare: readonly number[] | undefined;
+  let ways = Math.max(FEWEST_WAYS, Math.floor(SERVED / problem.demands.length));
   for (const way of waysOf(problem, stock)) {
+    if (ways-- === 0) break;
     const { used, bare } = serve(problem, stock, way);
     if (bare.length > 0) {
       if (!fewestBare || bare.length < fewestBare.length) fewestBare = bare;
@@ -102,9 +108,9 @@ class Rack {
     if (this.way.wholeFirst && this.whole(at, demand)) return true;
     if (this.cutFrom(this.bestOpen(demand.need), at, demand)) return true;
     if (this.whole(at, demand)) return true;
-    if (this.cutFrom(this.fresh(this.shortestTruck(demand.need)), at, demand)) return true;
+    if (this.cutFresh(this.shortestTruck(demand.need), at, demand)) return true;
     if (this.way.spliceFirst && this.splice(at, demand, false)) return true;
-    if (this.cutFrom(this.fresh(this.shelf(demand.need)), at, demand)) return true;
+    if (this.cutFresh(this.shelf(demand.need), at, demand)) return true;
     return this.problem.splices && (this.splice(at, demand, true) || this.spliceBought(at, demand));
   }
 
@@ -124,15 +130,11 @@ class Rack {
 
   /** A board or a rest that the run takes whole, running long where it must: no cut. */
   private whole(at: number, { need, most }: BoardDemand): boolean {
-    const rest = this.open
-      .filter((board) => board.rest >= need && board.rest <= most)
-      .sort((a, b) => a.rest - b.rest)[0];
-    const truck = this.truck.find(
-      (one) => one.length >= need && one.length <= most && this.left.get(one)! > 0,
-    );
-    const board = rest ?? this.fresh(truck);
-    if (!board) return false;
-    this.lay(board, at, board.rest);
+    const rest = this.bestOpen(need);
+    const truck = this.shortestTruck(need);
+    if (rest && rest.rest <= most) this.lay(rest, at, rest.rest);
+    else if (truck && truck.length <= most) this.lay(this.fresh(truck), at, truck.length);
+    else return false;
     return true;
   }
 
@@ -140,6 +142,10 @@ class Rack {
     if (!board) return false;
     this.lay(board, at, need);
     return true;
+  }
+
+  private cutFresh(stock: Stock | undefined, at: number, demand: BoardDemand): boolean {
+    return stock !== undefined && this.cutFrom(this.fresh(stock), at, demand);
   }
 
   private lay(board: OpenBoard, at: number, length: Grid): void {
@@ -169,8 +175,7 @@ class Rack {
     return this.way.yard.find((one) => one.length >= length && this.left.get(one)! > 0);
   }
 
-  private fresh(stock: Stock | undefined): OpenBoard | undefined {
-    if (!stock) return undefined;
+  private fresh(stock: Stock): OpenBoard {
     this.left.set(stock, this.left.get(stock)! - 1);
     const board: OpenBoard = { stock, pieces: [], rest: stock.length };
     this.open.push(board);
@@ -188,13 +193,13 @@ class Rack {
     };
     for (let from = 0; ; ) {
       const rest = demand.need - from;
-      const last = this.offer((length) => (length >= rest ? rest : undefined), buy, true);
-      if (last && rest >= least) {
+      const last = rest >= least ? this.closest(rest, buy) : undefined;
+      if (last) {
         const all = last.board.rest;
         lay(last.board, last.isFresh, from, all <= rest + longBy(demand).end ? all : rest);
         return true;
       }
-      const next = this.offer((length) => farthest(demand, from, length, least), buy, false);
+      const next = this.longest(demand, from, least, buy);
       if (!next) break;
       lay(next.board, next.isFresh, from, next.length);
       from += next.length;
@@ -210,38 +215,35 @@ class Rack {
     return false;
   }
 
-  /**
-   * The board that serves best, and the length of the piece: what is there before what must be bought, then the longest
-   * piece; for the last piece of a run the board with the least left over.
-   */
-  private offer(piece: (length: Grid) => Grid | undefined, buy: boolean, closest: boolean) {
-    const offers = [
-      ...this.open.map((board) => ({ board, stock: undefined, avail: board.rest, rank: 0 })),
-      ...[...this.truck, ...(buy ? this.way.yard : [])]
-        .filter((one) => this.left.get(one)! > 0)
-        .map((stock) => ({
-          board: undefined,
-          stock,
-          avail: stock.length,
-          rank: stock.from === 'yard' ? 1 : 0,
-        })),
-    ];
-    let best: { offer: (typeof offers)[number]; length: Grid } | undefined;
-    for (const offer of offers) {
-      const length = piece(offer.avail);
-      if (length === undefined) continue;
-      const better =
-        !best ||
-        offer.rank < best.offer.rank ||
-        (offer.rank === best.offer.rank &&
-          (closest
-            ? offer.avail < best.offer.avail
-            : length > best.length || (length === best.length && offer.avail < best.offer.avail)));
-      if (better) best = { offer, length };
+  /** For the last piece of a run the board with the least left over; what is there before what must be bought. */
+  private closest(length: Grid, buy: boolean): { board: OpenBoard; isFresh: boolean } | undefined {
+    const open = this.bestOpen(length);
+    const truck = this.shortestTruck(length);
+    if (open && !(truck && truck.length < open.rest)) return { board: open, isFresh: false };
+    const stock = truck ?? (buy ? this.shelf(length) : undefined);
+    return stock && { board: this.fresh(stock), isFresh: true };
+  }
+
+  /** The longest piece that may be spliced on, of what is there before what must be bought; of the shortest board. */
+  private longest(demand: BoardDemand, from: Grid, least: Grid, buy: boolean) {
+    let best: { board?: OpenBoard; stock?: Stock; avail: Grid; length: Grid } | undefined;
+    const weigh = (avail: Grid, offer: { board: OpenBoard } | { stock: Stock }) => {
+      if (avail < Math.max(least, best?.length ?? 0)) return;
+      const length = farthest(demand, from, avail, least);
+      if (length === undefined) return;
+      if (best && (length < best.length || (length === best.length && avail >= best.avail))) return;
+      best = { ...offer, avail, length };
+    };
+    for (const board of this.open) weigh(board.rest, { board });
+    for (const stock of this.truck) if (this.left.get(stock)! > 0) weigh(stock.length, { stock });
+    if (!best && buy) {
+      for (const stock of this.way.yard) {
+        if (this.left.get(stock)! > 0) weigh(stock.length, { stock });
+      }
     }
     if (!best) return undefined;
-    const { board, stock } = best.offer;
-    return { board: board ?? this.fresh(stock)!, isFresh: !board, length: best.length };
+    const { board, stock, length } = best;
+    return { board: board ?? this.fresh(stock!), isFresh: !board, length };
   }
 
   /** A run spliced of the longest boards that the yard has without end: there is a way whenever there is one. */
@@ -302,7 +304,7 @@ function farthest(
   least: Grid,
 ): Grid | undefined {
   const reach = Math.min(from + length, need - least);
-  const ends = spliceOn.filter((on) => on.from <= reach).map((on) => Math.min(on.to, reach));
-  const end = Math.max(...ends);
+  let end = from;
+  for (const on of spliceOn) if (on.from <= reach) end = Math.max(end, Math.min(on.to, reach));
   return end - from >= least ? end - from : undefined;
 }

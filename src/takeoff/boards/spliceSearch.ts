@@ -1,5 +1,5 @@
 import type { Solver, Term } from '../solver/mip.ts';
-import { cutsBound } from './cutsBound.ts';
+import { groupBound } from './groupBound.ts';
 import { layPieces } from './layPieces.ts';
 import type { BoardCost, BoardProblem, Stock } from './plan.ts';
 import { type Stage, type StageEnd, WEIGHED } from './searchStage.ts';
@@ -24,8 +24,9 @@ export function spliceSearch(problem: BoardProblem, solver: Solver): (stage: Sta
       const cheaper = of === 'price' && best ? best.cost.price - 1 : undefined;
       const { counts, leastPrice } = reachOf(problem, limits.price ?? cheaper);
       if (of === 'price') bound = Math.max(bound, Math.min(leastPrice, best?.cost.price ?? 0));
-      if (of === 'cuts') {
-        bound = Math.max(bound, cutsBound(problem, counts, solver, stage.seconds() / 4));
+      if (of !== 'price') {
+        const held = { problem, counts, solver, of, limits, seconds: stage.seconds() / 4 };
+        bound = Math.max(bound, groupBound(held));
       }
       if (best && best.cost[of] <= bound) return { is: 'proved' };
       const model = spliceModel(problem, counts, places);

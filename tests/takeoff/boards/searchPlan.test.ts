@@ -1,9 +1,11 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { checkPlan } from '../../../src/takeoff/boards/checkPlan.ts';
 import { firstPlan } from '../../../src/takeoff/boards/firstPlan.ts';
+import { groupBound } from '../../../src/takeoff/boards/groupBound.ts';
 import type { BoardPlan, BoardProblem } from '../../../src/takeoff/boards/plan.ts';
 import { searchPlan } from '../../../src/takeoff/boards/searchPlan.ts';
 import { compareCosts } from '../../../src/takeoff/boards/writePlan.ts';
+import { reachOf } from '../../../src/takeoff/boards/yardCounts.ts';
 import { loadSolver } from '../../../src/takeoff/solver/highs.ts';
 import type { Solver } from '../../../src/takeoff/solver/mip.ts';
 import { FOOT, INCH } from '../../../src/units/grid.ts';
@@ -140,5 +142,41 @@ describe('no plan', () => {
     const stock = [truck('t10', 10 * FOOT, 1), truck('t7', 7 * FOOT, 1), truck('t5', 5 * FOOT, 1)];
     const plan = planOf(problem(runs, stock, { shortest: FOOT, splices: true }));
     expect(plan.cost.splices).toBe(1);
+  });
+});
+
+describe('what no plan comes below', () => {
+  test('is never above the best of every plan', () => {
+    const random = chance(23);
+    for (let nth = 0; nth < 60; nth++) {
+      const asked = byChance(random, TINY, true);
+      const best = bestOfEveryPlan(asked);
+      if (!best) continue;
+      const { counts, leastPrice } = reachOf(asked, best.price);
+      expect({ asked, leastPrice: leastPrice <= best.price }).toEqual({ asked, leastPrice: true });
+      for (const [of, held] of [
+        ['cuts', ['price']],
+        ['splices', ['price', 'cuts']],
+        ['waste', ['price', 'cuts', 'splices']],
+      ] as const) {
+        const limits = Object.fromEntries(held.map((one) => [one, best[one]]));
+        const bound = groupBound({ problem: asked, counts, solver, of, limits, seconds: 10 });
+        expect({ asked, of, bound: Math.min(bound, best[of]) }).toEqual({ asked, of, bound });
+      }
+    }
+  });
+
+  test('two runs of 7 ft from boards of 8 and 6 ft: one cut, since they come out even together', () => {
+    const runs = [7, 7].map((feet, at) =>
+      demand(`r${at}`, feet * FOOT, { spliceOn: [{ from: FOOT, to: 6 * FOOT }] }),
+    );
+    const asked = problem(runs, [truck('t8', 8 * FOOT, 1), truck('t6', 6 * FOOT, 1)], {
+      shortest: FOOT,
+      splices: true,
+    });
+    const { counts } = reachOf(asked, 0);
+    const of = { problem: asked, counts, solver, limits: { price: 0 }, seconds: 10 };
+    expect(groupBound({ ...of, of: 'cuts' })).toBe(1);
+    expect(planOf(asked).cost).toEqual({ price: 0, cuts: 1, splices: 1, waste: 0 });
   });
 });
