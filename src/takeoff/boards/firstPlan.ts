@@ -1,5 +1,5 @@
 import type { Grid } from '../../units/grid.ts';
-import type { BoardDemand, BoardPlan, BoardProblem, NoPlan, Stock } from './plan.ts';
+import type { BoardCost, BoardDemand, BoardPlan, BoardProblem, NoPlan, Stock } from './plan.ts';
 import { fewestJoints, leastPiece, longBy } from './spliceReach.ts';
 import { compareCosts, costOf, type LaidPiece, type UsedBoard, writePlan } from './writePlan.ts';
 
@@ -16,6 +16,8 @@ interface Way {
   readonly order: readonly number[];
   /** Which boards of the yard are fetched first. */
   readonly yard: readonly Stock[];
+  /** The same with the cheapest by its length first. */
+  readonly cheapest: readonly Stock[];
   /** Short boards of the truck are spliced before one is bought. */
   readonly spliceFirst: boolean;
   /** A board that fits whole is taken before one already cut into. */
@@ -40,17 +42,22 @@ export function firstPlan(
   const longest = Math.max(...stock.map(({ length }) => length));
   const tooLong = problem.demands.find((demand) => !fewestJoints(problem, demand, longest));
   if (tooLong) return { none: { is: 'run-too-long', run: tooLong.run, longest } };
-  let best: readonly UsedBoard[] | undefined;
+  let best: { used: readonly UsedBoard[]; cost: BoardCost } | undefined;
   let fewestBare: readonly number[] | undefined;
   let ways = Math.max(FEWEST_WAYS, Math.floor(SERVED / problem.demands.length));
   for (const way of waysOf(problem, stock)) {
+    // Nothing was bought: what the yard has first makes no difference.
+    if (best?.cost.price === 0 && way.yard !== way.cheapest) continue;
     if (ways-- === 0) break;
     const { used, bare } = serve(problem, stock, way);
     if (bare.length > 0) {
       if (!fewestBare || bare.length < fewestBare.length) fewestBare = bare;
-    } else if (!best || compareCosts(costOf(problem, used), costOf(problem, best)) < 0) best = used;
+      continue;
+    }
+    const cost = costOf(problem, used);
+    if (!best || compareCosts(cost, best.cost) < 0) best = { used, cost };
   }
-  if (best) return { plan: writePlan(problem, best, { is: 'first' }) };
+  if (best) return { plan: writePlan(problem, best.used, { is: 'first' }) };
   const runs = (fewestBare ?? []).map((at) => problem.demands[at]!.run);
   return { none: { is: 'not-enough', runs } };
 }
@@ -75,7 +82,7 @@ function* waysOf({ demands, splices }: BoardProblem, stock: readonly Stock[]): G
     for (const list of yards) {
       for (const wholeFirst of [true, false]) {
         for (const spliceFirst of splices ? [true, false] : [false]) {
-          yield { order, yard: list, spliceFirst, wholeFirst };
+          yield { order, yard: list, cheapest: byRate, spliceFirst, wholeFirst };
         }
       }
     }

@@ -84,7 +84,7 @@ describe('the searched plan', () => {
   });
 
   test.each([
-    ['spliced', true, 60],
+    ['spliced', true, 30],
     ['in one piece each', false, 200],
   ])(
     'is the best of every plan there is, %s',
@@ -148,7 +148,7 @@ describe('no plan', () => {
 describe('what no plan comes below', () => {
   test('is never above the best of every plan', () => {
     const random = chance(23);
-    for (let nth = 0; nth < 60; nth++) {
+    for (let nth = 0; nth < 40; nth++) {
       const asked = byChance(random, TINY, true);
       const best = bestOfEveryPlan(asked);
       if (!best) continue;
