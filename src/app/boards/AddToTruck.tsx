@@ -42,7 +42,7 @@ export function AddToTruck({ job, onLumber }: BoardsPartProps) {
 
   const taken = boardTakenAs(length.text, units);
   return (
-    <form className="board-row board-add" onSubmit={add} noValidate>
+    <form className="board-row" onSubmit={add} noValidate>
       <AskField
         label={says.fields.count}
         text={count.text}

@@ -39,7 +39,7 @@ export function AddToYard({ job, onLumber }: BoardsPartProps) {
 
   const taken = boardTakenAs(length.text, units);
   return (
-    <form className="board-row board-add" onSubmit={add} noValidate>
+    <form className="board-row yard-add" onSubmit={add} noValidate>
       <SizeChoice size={size} onSize={setSize} />
       <AskField
         label={says.fields.length}

@@ -2,7 +2,7 @@
 export const boardsEn = {
   title: 'Boards on hand',
   size: (size: string) => size.replace('x', '×'),
-  fields: { size: 'Size', length: 'Length', count: 'How many', price: 'Price of one' },
+  fields: { size: 'Size', length: 'Length', count: 'Count', price: 'Price' },
   twisted: 'Twisted',
   straight: 'straight',
   truck: {
