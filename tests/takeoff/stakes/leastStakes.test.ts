@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   leastStakes,
+  leastStakesRound,
   type Staking,
   type Stretch,
 } from '../../../src/takeoff/stakes/leastStakes.ts';
@@ -43,53 +44,188 @@ function limits({ length, fromEnd, closeness }: Staking) {
   };
 }
 
+/** The same run with stakes set by hand on any ground, and splices with a stretch on either side of each. */
+function withMusts(staking: Staking, luck: Chance): Staking {
+  const parts = staking.length / PART;
+  const fixed = Array.from(
+    { length: luck.oneOf([0, 0, 1, 2, 3]) },
+    () => luck.whole(0, parts) * PART,
+  );
+  const near = Array.from({ length: luck.oneOf([0, 1, 1, 2, 3]) }, () => {
+    const splice = luck.whole(0, parts);
+    const wide = luck.whole(1, 6);
+    return [
+      { from: (splice - wide) * PART, to: (splice - 1) * PART },
+      { from: (splice + 1) * PART, to: (splice + wide) * PART },
+    ];
+  }).flat();
+  return { ...staking, fixed, near };
+}
+
+/** Every stretch that must have a support, cut to the run; those off it left out. */
+function mustsOf(staking: Staking): readonly Stretch[] {
+  const { near = [], fixed = [], length } = staking;
+  const { edge } = limits(staking);
+  const to = length - edge;
+  return [
+    ...near
+      .map((one) => ({ from: Math.max(one.from, edge), to: Math.min(one.to, to) }))
+      .filter((one) => one.from <= one.to),
+    ...fixed.map((place) => {
+      const at = Math.min(Math.max(place, edge), to);
+      return { from: at, to: at };
+    }),
+  ];
+}
+
+/** What is clear once stakes set by hand are taken as standing. */
+function groundOf(staking: Staking, clear: readonly Stretch[]): readonly Stretch[] {
+  return [...clear, ...mustsOf({ ...staking, near: [] })];
+}
+
 /** The least by trying every place after every other: blocked ones first, then all of them. */
 function exactLeast(staking: Staking, clear: readonly Stretch[]): number {
   const { length, spacing, fromEnd } = staking;
   const { edge, first, last } = limits(staking);
+  const musts = mustsOf(staking);
   const places: number[] = [];
   for (let at = 0; at <= length; at += STEP) if (at >= edge && at <= length - edge) places.push(at);
-  const cost = places.map((place) => (isClear(clear, place) ? 1 : WORST + 1));
-  if (length <= fromEnd) return Math.min(...cost);
-  const best = places.map((place, i) => (place <= first ? cost[i]! : Number.POSITIVE_INFINITY));
+  const ground = groundOf(staking, clear);
+  const cost = places.map((place) => (isClear(ground, place) ? 1 : WORST + 1));
+  const short = length <= fromEnd;
+  const best = places.map((place, i) =>
+    (short || place <= first) && musts.every(({ to }) => to >= place)
+      ? cost[i]!
+      : Number.POSITIVE_INFINITY,
+  );
   for (let i = 0; i < places.length; i++) {
     for (let j = 0; j < i; j++) {
       if (places[i]! - places[j]! > spacing) continue;
+      if (musts.some(({ from, to }) => from > places[j]! && to < places[i]!)) continue;
       best[i] = Math.min(best[i]!, best[j]! + cost[i]!);
     }
   }
-  return Math.min(...best.filter((_, i) => places[i]! >= last));
+  return Math.min(
+    ...best.filter(
+      (_, i) => (short || places[i]! >= last) && musts.every(({ from }) => from <= places[i]!),
+    ),
+  );
+}
+
+/** As exactLeast, round a run that closes on itself: the best from every place there is. */
+function exactRound(
+  length: number,
+  spacing: number,
+  clear: readonly Stretch[],
+  fixed: readonly number[],
+): number {
+  const most = Math.min(spacing, Math.ceil(length / 3));
+  const steps = length / STEP;
+  const cost = Array.from({ length: steps }, (_, i) =>
+    isClear(clear, i * STEP) || fixed.includes(i * STEP) ? 1 : WORST + 1,
+  );
+  const isSet = (i: number) => fixed.includes((i % steps) * STEP);
+  let least = Number.POSITIVE_INFINITY;
+  for (let start = 0; start < steps; start++) {
+    const best = new Array<number>(steps + 1).fill(Number.POSITIVE_INFINITY);
+    best[0] = cost[start]!;
+    for (let i = 1; i <= steps; i++) {
+      const own = i === steps ? 0 : cost[(start + i) % steps]!;
+      for (let j = i - 1; j >= 0 && (i - j) * STEP <= most; j--) {
+        best[i] = Math.min(best[i]!, best[j]! + own);
+        // Past a place set by hand no gap may reach.
+        if (isSet(start + j)) break;
+      }
+    }
+    least = Math.min(least, best[steps]!);
+  }
+  return least;
 }
 
 describe('the fewest stakes', () => {
+  /** Whether it is the least, and keeps every rule; gives how many are blocked. */
+  function check(staking: Staking, clear: readonly Stretch[], n: number): number {
+    const found = leastStakes(staking, clear);
+    const told = `${n}: ${JSON.stringify({ staking, clear, found })}`;
+    const blocked = found.filter((support) => support.blocked).length;
+    expect(WORST * blocked + found.length, told).toBe(exactLeast(staking, clear));
+    const along = found.map((support) => support.along);
+    const ground = groundOf(staking, clear);
+    for (const support of found) {
+      expect(isClear(ground, support.along), told).toBe(!support.blocked);
+      expect(Number.isInteger(support.along), told).toBe(true);
+    }
+    const { edge, first, last } = limits(staking);
+    expect(along[0]!, told).toBeGreaterThanOrEqual(edge);
+    expect(along.at(-1)!, told).toBeLessThanOrEqual(staking.length - edge);
+    for (const must of mustsOf(staking)) {
+      expect(
+        along.some((place) => must.from <= place && place <= must.to),
+        told,
+      ).toBe(true);
+    }
+    if (staking.length > staking.fromEnd) {
+      expect(along[0]!, told).toBeLessThanOrEqual(first);
+      expect(along.at(-1)!, told).toBeGreaterThanOrEqual(last);
+    }
+    for (let i = 1; i < along.length; i++) {
+      expect(along[i]! - along[i - 1]!, told).toBeGreaterThan(0);
+      expect(along[i]! - along[i - 1]!, told).toBeLessThanOrEqual(staking.spacing);
+    }
+    return blocked;
+  }
+
   test('are as few as an exact solver finds, keep every rule, on 6000 random runs', () => {
     const luck = chance(31);
     let blockedRuns = 0;
     for (let n = 0; n < 6_000; n++) {
       const { staking, clear } = randomRun(luck);
-      const found = leastStakes(staking, clear);
-      const told = `${n}: ${JSON.stringify({ staking, clear, found })}`;
-      const blocked = found.filter((support) => support.blocked).length;
-      if (blocked > 0) blockedRuns++;
-      expect(WORST * blocked + found.length, told).toBe(exactLeast(staking, clear));
-      const along = found.map((support) => support.along);
-      for (const support of found) {
-        expect(isClear(clear, support.along), told).toBe(!support.blocked);
-        expect(Number.isInteger(support.along), told).toBe(true);
-      }
-      const { edge, first, last } = limits(staking);
-      expect(along[0]!, told).toBeGreaterThanOrEqual(edge);
-      expect(along.at(-1)!, told).toBeLessThanOrEqual(staking.length - edge);
-      if (staking.length <= staking.fromEnd) continue;
-      expect(along[0]!, told).toBeLessThanOrEqual(first);
-      expect(along.at(-1)!, told).toBeGreaterThanOrEqual(last);
-      for (let i = 1; i < along.length; i++) {
-        expect(along[i]! - along[i - 1]!, told).toBeGreaterThan(0);
-        expect(along[i]! - along[i - 1]!, told).toBeLessThanOrEqual(staking.spacing);
-      }
+      if (check(staking, clear, n) > 0) blockedRuns++;
     }
     expect(blockedRuns).toBeGreaterThan(500);
     expect(blockedRuns).toBeLessThan(5_500);
+  });
+
+  test('are as few with stakes set by hand and splices, on 4000 random runs', () => {
+    const luck = chance(32);
+    let bound = 0;
+    for (let n = 0; n < 4_000; n++) {
+      const run = randomRun(luck);
+      const staking = withMusts(run.staking, luck);
+      check(staking, run.clear, n);
+      if (leastStakes(staking, run.clear).length > leastStakes(run.staking, run.clear).length)
+        bound++;
+    }
+    // The places that must be held do make it more.
+    expect(bound).toBeGreaterThan(500);
+  });
+
+  test('round a run that closes on itself are as few, on 400 random runs', () => {
+    const luck = chance(33);
+    for (let n = 0; n < 400; n++) {
+      const length = luck.whole(1, 8) * 3 * PART;
+      const spacing = luck.whole(2, 10) * PART;
+      const clear: Stretch[] = [];
+      for (let at = luck.whole(0, 6); at * PART < length; at += luck.whole(1, 8)) {
+        const to = Math.min(length / PART - 1, at + luck.whole(0, 8));
+        clear.push({ from: at * PART, to: to * PART });
+        at = to;
+      }
+      const fixed = luck.likely(0.4) ? [luck.whole(0, length / PART - 1) * PART] : [];
+      const found = leastStakesRound({ length, spacing, fixed }, clear);
+      const told = `${n}: ${JSON.stringify({ length, spacing, clear, fixed, found })}`;
+      const blocked = found.filter((support) => support.blocked).length;
+      expect(WORST * blocked + found.length, told).toBe(exactRound(length, spacing, clear, fixed));
+      for (const place of fixed)
+        expect(
+          found.map(({ along }) => along),
+          told,
+        ).toContain(place);
+      found.forEach(({ along }, i) => {
+        const next = found[i + 1]?.along ?? found[0]!.along + length;
+        expect(next - along, told).toBeLessThanOrEqual(Math.min(spacing, Math.ceil(length / 3)));
+      });
+    }
   });
 
   const staking = { length: 12 * FOOT, spacing: 3 * FOOT, fromEnd: FOOT, closeness: 0 };
