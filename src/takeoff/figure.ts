@@ -14,7 +14,12 @@ export type Quantity =
   | { readonly of: 'weight'; readonly kg: number }
   | { readonly of: 'weight-by-area'; readonly kgPerSquareMetre: number }
   | { readonly of: 'area-by-length'; readonly mm2PerMetre: number }
-  | { readonly of: 'pressure'; readonly pascals: number }
+  | { readonly of: 'density'; readonly kgPerCubicMetre: number }
+  /**
+   * `as` wood or steel: what it bears, in psi, ksi or MPa; otherwise what lies or presses on something, in lb/ft² or kPa.
+   */
+  | { readonly of: 'pressure'; readonly pascals: number; readonly as?: 'wood' | 'steel' }
+  | { readonly of: 'line-load'; readonly newtonsPerMetre: number }
   /** Whole or fractional pieces; `unit` names a word in the language files ('bag', 'stake', 'sheet'…). */
   | { readonly of: 'count'; readonly count: number; readonly unit: string }
   /** Whole cents, with the sign that prices are written with. */
@@ -26,13 +31,13 @@ export type Quantity =
   /** A mark or a name that somebody gave: the same in every language. */
   | { readonly of: 'text'; readonly text: string };
 
-/** An input of a working: a setting, something measured on the sketch, or another figure. */
+/** An input of a working: a setting, something measured on the sketch, another figure, or a step between. */
 export interface WorkingInput {
   /** Names the words for it in the language files. */
   readonly key: InputKey | FigureKey;
   readonly value: Quantity;
-  /** Where it comes from: the figure of that key, the sketch, a setting, or a published constant. */
-  readonly from: 'sketch' | 'practice' | 'figure' | 'published';
+  /** Where it comes from: the figure of that key, the sketch, a setting, a published constant, or worked out on the way. */
+  readonly from: 'sketch' | 'practice' | 'figure' | 'published' | 'worked-out';
 }
 
 /** How a figure was reached. Words come from the language files under the figure's key. */

@@ -13,6 +13,13 @@ import type {
   LayoutTableKey,
   LayoutTermKey,
 } from './layout/keys.ts';
+import type {
+  StakeColumnKey,
+  StakeFigureKey,
+  StakeInputKey,
+  StakeTableKey,
+  StakeTermKey,
+} from './stakes/keys.ts';
 import {
   STEEL_FIGURE_KEYS,
   type SteelColumnKey,
@@ -40,10 +47,6 @@ export const FIGURE_KEYS = [
   'edge-patch',
   'form-depth',
   'form-length',
-  'stakes',
-  'stakes-blocked',
-  'nails',
-  'nail-weight',
   'strip-length',
   'strip-pieces',
   'thickness',
@@ -59,19 +62,17 @@ export const FIGURE_KEYS = [
   'last-batch',
   ...STEEL_FIGURE_KEYS,
 ] as const;
-export type FigureKey = (typeof FIGURE_KEYS)[number] | LayoutFigureKey | BoardFigureKey;
+export type FigureKey =
+  | (typeof FIGURE_KEYS)[number]
+  | LayoutFigureKey
+  | BoardFigureKey
+  | StakeFigureKey;
 
 /** Inputs of workings that are no figures themselves. */
 export const INPUT_KEYS = [
   'board-depth',
   'gap-under-form',
-  'stake-spacing',
-  'stake-spacing-curved',
-  'stake-from-end',
-  'nails-per-stake',
   'form-corners',
-  'nails-per-corner',
-  'nails-per-pound',
   'strip-piece-length',
   'waste-share',
   'waste-bags',
@@ -80,10 +81,20 @@ export const INPUT_KEYS = [
   'batch-bags',
   'close-enough',
 ] as const;
-export type InputKey = (typeof INPUT_KEYS)[number] | LayoutInputKey | BoardInputKey | SteelInputKey;
+export type InputKey =
+  | (typeof INPUT_KEYS)[number]
+  | LayoutInputKey
+  | BoardInputKey
+  | StakeInputKey
+  | SteelInputKey;
 
 export const TABLE_KEYS = ['runs', 'strips', 'bags-by-mix'] as const;
-export type TableKey = (typeof TABLE_KEYS)[number] | LayoutTableKey | BoardTableKey | SteelTableKey;
+export type TableKey =
+  | (typeof TABLE_KEYS)[number]
+  | LayoutTableKey
+  | BoardTableKey
+  | StakeTableKey
+  | SteelTableKey;
 
 export const COLUMN_KEYS = [
   'mark',
@@ -104,23 +115,35 @@ export type ColumnKey =
   | (typeof COLUMN_KEYS)[number]
   | LayoutColumnKey
   | BoardColumnKey
+  | StakeColumnKey
   | SteelColumnKey;
 
 /** What is counted. */
 export const COUNT_UNITS = [
   'bag',
   'batch',
+  'box',
+  'cleat',
   'corner',
+  'kicker',
   'nail',
   'part',
   'piece',
   'row',
+  'screw',
   'sheet',
   'sliver',
+  'spreader',
   'stake',
+  'weight',
 ] as const;
 export type CountUnit = (typeof COUNT_UNITS)[number] | BoardCountUnit | SteelCountUnit;
 
 /** Words that stand in a table's cell. Edge kinds are words too. */
 export const TERM_KEYS = ['straight', 'curved'] as const;
-export type TermKey = (typeof TERM_KEYS)[number] | LayoutTermKey | BoardTermKey | SteelTermKey;
+export type TermKey =
+  | (typeof TERM_KEYS)[number]
+  | LayoutTermKey
+  | BoardTermKey
+  | StakeTermKey
+  | SteelTermKey;

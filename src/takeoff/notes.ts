@@ -1,14 +1,13 @@
 import type { Point } from '../geometry/point.ts';
 import { BOARD_NOTE_CODES } from './boards/keys.ts';
 import type { Note, Quantity, Station } from './figure.ts';
+import { STAKE_NOTE_CODES } from './stakes/keys.ts';
 import { STEEL_NOTE_CODES } from './steel/keys.ts';
 
 /** Every code that the trades after the outline can give; the words files hold a sentence for each. */
 export const TRADE_NOTE_CODES = [
+  ...STAKE_NOTE_CODES,
   // stop
-  'stake-spacing-zero',
-  'nails-per-pound-zero',
-  'stakes-too-many',
   'strip-piece-zero',
   'thickness-zero',
   'form-depth-zero',
@@ -19,8 +18,6 @@ export const TRADE_NOTE_CODES = [
   'bag-weight-zero',
   'bags-too-many',
   // caution
-  'call-before-digging',
-  'stakes-blocked',
   'form-gap',
   'form-cut',
   'form-proud',
@@ -37,8 +34,6 @@ export const TRADE_NOTE_CODES = [
   'forms-inside-face',
   'form-none-against-old',
   'edges-not-thickened',
-  'stakes-at-ends',
-  'stakes-on-curves',
   'strip-edges',
   'strip-none',
   'strip-butted',

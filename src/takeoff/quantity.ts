@@ -50,9 +50,19 @@ export function areaByLength(mm2PerMetre: number): Quantity {
   return { of: 'area-by-length', mm2PerMetre };
 }
 
-/** @param pascals of a stress, or of a weight on the ground */
-export function pressure(pascals: number): Quantity {
-  return { of: 'pressure', pascals };
+/** @param kgPerCubicMetre kg/m³ */
+export function density(kgPerCubicMetre: number): Quantity {
+  return { of: 'density', kgPerCubicMetre };
+}
+
+/** @param as what bears it */
+export function pressure(pascals: number, as?: 'wood' | 'steel'): Quantity {
+  return as ? { of: 'pressure', pascals, as } : { of: 'pressure', pascals };
+}
+
+/** @param newtonsPerMetre N/m */
+export function lineLoad(newtonsPerMetre: number): Quantity {
+  return { of: 'line-load', newtonsPerMetre };
 }
 
 export function count(number: number, unit: CountUnit): Quantity {

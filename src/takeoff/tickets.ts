@@ -8,6 +8,7 @@ import { jointFigures, stripsTable } from './joints/figures.ts';
 import { bagsTable, mixFigures } from './mix/figures.ts';
 import type { Takeoff } from './result.ts';
 import { stakeFigures } from './stakes/figures.ts';
+import { stakeList } from './stakes/stakeList.ts';
 import { meshCutsTable, meshUsedTable, steelFigures } from './steel/figures.ts';
 import { formDepthFigure, volumeFigures } from './volume/figures.ts';
 
@@ -40,6 +41,7 @@ const FIGURED: Readonly<
     tables: [
       ...(forms && forms.runs.length > 0 ? [runsTable(forms, stakes)] : []),
       ...(boards ? boardTables(job, boards) : []),
+      ...(forms && stakes && forms.runs.length > 0 ? [stakeList(job, forms, stakes)] : []),
     ],
   }),
   steel: (practices, { steel }) => ({

@@ -9,6 +9,7 @@ import { layoutTerms } from './layoutTradeEn.ts';
 import { notes } from './notesEn.ts';
 import { bounds, expected, problems } from './problemsEn.ts';
 import { sources } from './sourcesEn.ts';
+import { stakeTerms } from './stakesEn.ts';
 import { steelCounts, steelTerms } from './steelEn.ts';
 
 /** One and many of what is counted. */
@@ -17,14 +18,20 @@ const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: 
   batch: { one: 'batch', many: 'batches' },
   ...boardCounts,
   ...steelCounts,
+  box: { one: 'box', many: 'boxes' },
+  cleat: { one: 'cleat', many: 'cleats' },
   corner: { one: 'corner', many: 'corners' },
+  kicker: { one: 'kicker', many: 'kickers' },
   nail: { one: 'nail', many: 'nails' },
   part: { one: 'part', many: 'parts' },
   piece: { one: 'piece', many: 'pieces' },
   row: { one: 'row', many: 'rows' },
+  screw: { one: 'screw', many: 'screws' },
   sheet: { one: 'sheet', many: 'sheets' },
   sliver: { one: 'sliver', many: 'slivers' },
+  spreader: { one: 'spreader', many: 'spreaders' },
   stake: { one: 'stake', many: 'stakes' },
+  weight: { one: 'weight', many: 'weights' },
 };
 
 const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
@@ -39,6 +46,7 @@ const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
   ...boardTerms,
   ...layoutTerms,
   ...steelTerms,
+  ...stakeTerms,
 };
 
 const stations: Readonly<Record<Station, string>> = {
@@ -67,6 +75,7 @@ const from: Readonly<Record<WorkingInput['from'], string>> = {
   practice: 'your practices',
   figure: 'figured above',
   published: 'published',
+  'worked-out': 'worked out on the way',
 };
 
 /**
@@ -94,11 +103,12 @@ export const en = {
   inPlace: '{where}: {says}',
   unknownProblem: 'This wasn’t taken ({code}). Nothing was changed.',
   areaByLength: { metric: '{number} mm²/m', other: '{number} in²/ft' },
-  pressure: {
-    metric: '{number} kPa',
-    other: '{number} psf',
-    metricLarge: '{number} MPa',
-    otherLarge: '{number} ksi',
+  loads: {
+    density: { metric: '{number} kg/m³', other: '{number} lb/ft³' },
+    pressure: { metric: '{number} kPa', other: '{number} lb/ft²' },
+    stress: { metric: '{number} MPa', other: '{number} psi' },
+    steel: { metric: '{number} MPa', other: '{number} ksi' },
+    lineLoad: { metric: '{number} N/m', other: '{number} lb/ft' },
   },
   weightByArea: { metric: '{number} kg/m²', other: '{number} lb per 100 ft²' },
   working: {

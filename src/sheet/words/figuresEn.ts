@@ -7,6 +7,7 @@ import {
   layoutInputs,
   layoutTables,
 } from './layoutTradeEn.ts';
+import { stakeColumns, stakeFigures, stakeFormulas, stakeInputs, stakeTables } from './stakesEn.ts';
 import { steelColumns, steelFigures, steelFormulas, steelInputs, steelTables } from './steelEn.ts';
 
 /** Names of figures as they stand on a ticket. */
@@ -24,10 +25,6 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   'edge-patch': 'Of these, edges of patches',
   'form-depth': 'Depth the form gives',
   'form-length': 'Form, inside face',
-  stakes: 'Stakes',
-  'stakes-blocked': 'Stakes with no place to drive',
-  nails: 'Duplex nails',
-  'nail-weight': 'Nails, weight',
   'strip-length': 'Isolation strip',
   'strip-pieces': 'Strip, pieces',
   thickness: 'Thickness used',
@@ -44,6 +41,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   ...boardFigures,
   ...layoutFigures,
   ...steelFigures,
+  ...stakeFigures,
 };
 
 /** How each figure is reached, in words. */
@@ -63,13 +61,6 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   'edge-patch': 'Edges where the new concrete fills a patch. They are counted above already.',
   'form-depth': 'Dressed depth of the board, plus the gap left under it.',
   'form-length': 'Form runs added up, measured on the face that the concrete touches.',
-  stakes:
-    'For each run: its length less the distance from both ends, divided by the spacing, rounded up, and one more. With those added (a) where something is in the way and even places can’t all be driven, so that no gap gets wider than the spacing; less those (b) that have no place to drive.',
-  'stakes-blocked':
-    'Stakes missing where none can be driven: a no-stake zone, what stands there already or the pour itself takes up more of the edge than the spacing, or all of it near an end; or a wall leaves no room.',
-  nails:
-    'Nails for each stake that can be driven, and nails for each corner where two boards meet.',
-  'nail-weight': 'Nails divided by the nails in a pound.',
   'strip-length': 'Edges that get a strip, added up.',
   'strip-pieces': 'Length of strip divided by the length of one piece, rounded up.',
   thickness: 'As set in the practices.',
@@ -87,19 +78,14 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   ...boardFormulas,
   ...layoutFormulas,
   ...steelFormulas,
+  ...stakeFormulas,
 };
 
 /** Inputs of workings that are no figures themselves. */
 export const inputs: Readonly<Record<InputKey, string>> = {
   'board-depth': 'Dressed depth of the board',
   'gap-under-form': 'Gap under the form',
-  'stake-spacing': 'Stake spacing, at most',
-  'stake-spacing-curved': 'Stake spacing on curves, at most',
-  'stake-from-end': 'First and last stake from the ends, at most',
-  'nails-per-stake': 'Nails a stake',
   'form-corners': 'Places where two runs meet',
-  'nails-per-corner': 'Nails a corner',
-  'nails-per-pound': 'Nails in a pound',
   'strip-piece-length': 'Length of one piece',
   'waste-share': 'Share of the net',
   'waste-bags': 'Bags at least',
@@ -110,6 +96,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   ...boardInputs,
   ...layoutInputs,
   ...steelInputs,
+  ...stakeInputs,
 };
 
 export const tables: Readonly<Record<TableKey, string>> = {
@@ -119,6 +106,7 @@ export const tables: Readonly<Record<TableKey, string>> = {
   ...boardTables,
   ...layoutTables,
   ...steelTables,
+  ...stakeTables,
 };
 
 export const columns: Readonly<Record<ColumnKey, string>> = {
@@ -138,4 +126,5 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   ...boardColumns,
   ...layoutColumns,
   ...steelColumns,
+  ...stakeColumns,
 };

@@ -3,6 +3,7 @@ import type { TradeNoteCode } from '../../takeoff/notes.ts';
 import type { OutlineNoteCode } from '../../takeoff/outline/notes.ts';
 import { boardNotes } from './boardsEn.ts';
 import { layoutNotes } from './layoutTradeEn.ts';
+import { stakeNotes } from './stakesEn.ts';
 import { steelNotes } from './steelEn.ts';
 
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
@@ -30,12 +31,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'clip-failed':
     'This outline couldn’t be figured safely, so no figures are shown. Move a corner by 1/16 in (1 mm) and look again. Your sketch is kept.',
   // In the way: the trades.
-  'stake-spacing-zero':
-    'Stakes can’t be counted: the spacing must be more than nothing, and the distance from the ends not below it. Set both under practices.',
-  'nails-per-pound-zero':
-    'Nails can’t be weighed: count how many are in a pound of your box, and set it under practices.',
-  'stakes-too-many':
-    'At this spacing it would take {stakes}. Look for a spacing that was typed wrong.',
   'strip-piece-zero':
     'Strip can’t be counted in pieces: set the length of one piece under practices.',
   'thickness-zero':
@@ -57,6 +52,8 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   // Look before you build: the outline.
   'zone-ignored':
     'A no-stake zone isn’t a whole shape, so stakes may stand in it. Mend its outline, or take it away.',
+  'line-ignored':
+    'A buried line can’t be read, so stakes may stand over it. Mend its corners, or take it away and draw it anew.',
   'separate-pieces': 'The pour comes in {pieces} that don’t touch. If it should be one, join them.',
   'pads-overlap': 'Two pads overlap. What they share is poured, and counted, once.',
   'adds-nothing': 'This pad adds nothing: others cover it. Take it away if it isn’t needed.',
@@ -72,10 +69,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'second-engine':
     'The usual way of cutting out this outline failed, and a second one was used. Check the net area by hand before you order.',
   // Look before you build: the trades.
-  'call-before-digging':
-    'Have buried lines marked before you drive a stake. In the US call 811, some days ahead; it is free. Dig by hand near the marks.',
-  'stakes-blocked':
-    'No place to drive: {blocked}. A no-stake zone or what is there already takes up more of the edge than the spacing, or all of it near an end, or a wall leaves no room. Hold the form there with a brace, pins or weight, and check before you pour.',
   'form-gap':
     'The form boards stand {gap} off the ground. Pack soil against the gap from outside, or the concrete runs out under the form.',
   'form-cut':
@@ -112,9 +105,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'No form against an existing slab, steps or a wall that can be poured against: {length} of the edge.',
   'edges-not-thickened':
     'Edges are taken as no thicker than the slab. A thickened edge needs a deeper board, or a trench dug inside the form: neither is counted.',
-  'stakes-at-ends':
-    'Stakes no more than {spacing} apart, with one no more than {fromEnd} from each end of a run. A corner is held by two, one on either side of it. Where something is in the way of a straight run, stakes move to either side of it, and are added only where a gap would get too wide. Stakes at splices are not counted yet.',
-  'stakes-on-curves': 'On curves stakes stand no more than {spacing} apart.',
   'strip-edges': 'Strip goes on the kinds of edge chosen under practices, full depth.',
   'strip-none':
     'No edge gets isolation strip: none of those chosen under practices is in this pour.',
@@ -132,4 +122,5 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   ...boardNotes,
   ...layoutNotes,
   ...steelNotes,
+  ...stakeNotes,
 };

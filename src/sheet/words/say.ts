@@ -48,8 +48,12 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
         : formatNumber(mm2PerMetre / SQUARE_INCH_PER_FOOT, 3);
       return filled(words.areaByLength[metric ? 'metric' : 'other'], { number });
     }
+    case 'density':
+      return sayLoad(words, 'density', quantity.kgPerCubicMetre, POUND_PER_CUBIC_FOOT, style);
     case 'pressure':
-      return sayPressure(words, quantity.pascals, style);
+      return sayPressure(words, quantity, style);
+    case 'line-load':
+      return sayLoad(words, 'lineLoad', quantity.newtonsPerMetre, POUND_FORCE / 0.3048, style);
     case 'count': {
       const unit = lookUp(words.counts, quantity.unit);
       const number = formatNumber(quantity.count);
@@ -70,18 +74,38 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
 
 /** One square inch of steel in a foot's width, in mm² to the metre. */
 const SQUARE_INCH_PER_FOOT = 25.4 ** 2 / 0.3048;
-/** Pascals in a pound on a square foot. */
-const PSF = (POUND_KG * 9.80665) / 0.3048 ** 2;
+/** Newtons. */
+const POUND_FORCE = POUND_KG * 9.80665;
+const PSI = POUND_FORCE / 0.0254 ** 2;
+const POUND_PER_CUBIC_FOOT = POUND_KG / 0.3048 ** 3;
 
-/** What lies on the ground in psf or kPa; what steel bears in ksi or MPa. */
-function sayPressure(words: Words, pascals: number, style: LengthStyle): string {
-  const large = pascals >= 1e6;
-  if (style === 'metric') {
-    const number = formatNumber(pascals / (large ? 1e6 : 1e3), large ? 0 : 2);
-    return filled(words.pressure[large ? 'metricLarge' : 'metric'], { number });
+function sayPressure(
+  words: Words,
+  { pascals, as }: Extract<Quantity, { of: 'pressure' }>,
+  style: LengthStyle,
+): string {
+  switch (as) {
+    case 'wood':
+      return sayLoad(words, 'stress', pascals, PSI, style, 1e6);
+    case 'steel':
+      return sayLoad(words, 'steel', pascals, 1_000 * PSI, style, 1e6);
+    default:
+      return sayLoad(words, 'pressure', pascals, POUND_FORCE / 0.3048 ** 2, style, 1e3);
   }
-  const number = formatNumber(pascals / PSF / (large ? 144_000 : 1), 1);
-  return filled(words.pressure[large ? 'otherLarge' : 'other'], { number });
+}
+
+/** @param unit What one of the unit by feet and pounds is in SI; `metric` likewise. */
+function sayLoad(
+  words: Words,
+  of: keyof Words['loads'],
+  amount: number,
+  unit: number,
+  style: LengthStyle,
+  metric = 1,
+): string {
+  const isMetric = style === 'metric';
+  const number = formatNumber(isMetric ? amount / metric : amount / unit, 1);
+  return filled(words.loads[of][isMetric ? 'metric' : 'other'], { number });
 }
 
 function sayVolume(

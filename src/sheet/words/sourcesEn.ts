@@ -9,6 +9,8 @@ export const sources = {
   'estimating-book-mesh-lap':
     'Estimating textbook, mesh rolls and laps (its 10% corrected to 11.1%)',
   'farmers-bulletin-1279': 'USDA Farmers’ Bulletin 1279, Plain Concrete for Farm Use (1922)',
+  'form-board-statics':
+    'Statics of a board over three spans, coefficients as in the formwork texts',
   'nails-per-pound': 'Published table of nails to the pound',
   'navedtra-14070-estimate': 'NAVEDTRA 14070, Engineering Aid: concrete estimate with 10% waste',
   'ps-20-lumber-sizes': 'American Softwood Lumber Standard PS 20, minimum dressed sizes, dry',

@@ -44,7 +44,7 @@ export function runsTable(forms: FormsResult, stakes: StakesResult | undefined):
   return {
     key: 'runs',
     columns: stakes
-      ? ['mark', 'meets', 'shape', 'length', 'stakes', 'gap']
+      ? ['mark', 'meets', 'shape', 'length', 'stakes', 'gap', 'most-apart']
       : ['mark', 'meets', 'shape', 'length'],
     rows: forms.runs.map((run) => {
       const at = staked.get(run.mark);
@@ -53,7 +53,9 @@ export function runsTable(forms: FormsResult, stakes: StakesResult | undefined):
         term(run.kind),
         term(run.curved ? 'curved' : 'straight'),
         length(run.length),
-        ...(at ? [count(at.count, 'stake'), at.gap > 0 ? length(at.gap) : text('–')] : []),
+        ...(at
+          ? [count(at.count, 'stake'), at.gap > 0 ? length(at.gap) : text('–'), length(at.spacing)]
+          : []),
       ];
     }),
   };

@@ -185,6 +185,9 @@ function idleNotes(features: readonly Feature[], layout: Layout, pour: NetPour):
     if (feature.kind === 'no-stake-zone' && traceOf(feature).fault) {
       notes.push(outlineNote('zone-ignored', 'caution', { features: [feature.id] }));
     }
+    if (feature.kind === 'utility-line' && traceOf(feature).fault) {
+      notes.push(outlineNote('line-ignored', 'caution', { features: [feature.id] }));
+    }
   }
   return notes;
 }

@@ -21,6 +21,7 @@ export const OUTLINE_NOTE_CODES = [
   'clip-failed',
   // caution
   'zone-ignored',
+  'line-ignored',
   'separate-pieces',
   'pads-overlap',
   'adds-nothing',

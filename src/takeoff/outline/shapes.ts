@@ -31,7 +31,7 @@ export interface Traced {
 /** One trace a shape: shapes never change, so this only saves tracing again on every frame of a drag. */
 const traces = new WeakMap<Shape, Traced>();
 
-/** The chain of a feature's shape, with what is wrong with it, if anything. A wall's line alone may be open. */
+/** The chain of a feature's shape, with what is wrong with it, if anything. The line of a wall may be open, a buried line always is. */
 export function traceOf(feature: Feature): Traced {
   const { shape } = feature;
   let traced = traces.get(shape);
@@ -39,7 +39,8 @@ export function traceOf(feature: Feature): Traced {
     traced = shape.form === 'round' ? traceRound(shape) : traceOutline(shape);
     traces.set(shape, traced);
   }
-  if (traced.fault || traced.chain.closed || feature.kind === 'building-line') return traced;
+  const mayBeOpen = feature.kind === 'building-line' || feature.kind === 'utility-line';
+  if (traced.fault || traced.chain.closed || mayBeOpen) return traced;
   return { ...traced, fault: { code: 'not-closed' } };
 }
 

@@ -2,18 +2,27 @@ import type { Practices } from '../../job/job.ts';
 import { POUND_KG } from '../../units/grid.ts';
 import type { Fastening } from '../result.ts';
 
+/** What is nailed. */
+export interface Fastened {
+  /** Behind the forms and inside. */
+  readonly stakes: number;
+  /** Each a brace with a stake of its own: nailed at both of its ends. */
+  readonly kickers: number;
+  readonly corners: number;
+  readonly cleats: number;
+}
+
 /**
- * Nails or screws: for each stake, for each corner where two boards meet, for each cleat over a splice. Nails are bought
- * by weight, so many to the pound; both by whole boxes, rounded up. Nothing when a pound or a box holds none.
+ * Nails or screws: for each stake, for each end of a kicker as many, for each corner where two boards meet, for each cleat
+ * over a splice. Nails are bought by weight, so many to the pound; both by whole boxes, rounded up. Nothing when a pound or
+ * a box holds none.
  */
 export function fastening(
   practice: Practices['fastening'],
-  stakes: number,
-  corners: number,
-  cleats: number,
+  { stakes, kickers, corners, cleats }: Fastened,
 ): Fastening | undefined {
   const { by, perStake, perCorner, perCleat, nailsPerPound, nailBox, screwsPerBox } = practice;
-  const count = perStake * stakes + perCorner * corners + perCleat * cleats;
+  const count = perStake * (stakes + 2 * kickers) + perCorner * corners + perCleat * cleats;
   if (by === 'screws') {
     return screwsPerBox > 0
       ? { by, count, boxes: Math.ceil(count / screwsPerBox), cleats }

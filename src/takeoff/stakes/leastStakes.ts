@@ -37,10 +37,8 @@ export interface Staking {
 export function leastStakes(staking: Staking, clear: readonly Stretch[]): readonly Support[] {
   const { length, spacing, fromEnd, closeness, near = [], fixed = [] } = staking;
   const first = endZone(length, fromEnd);
-  // No stake past the end of its board.
-  const edge = Math.min(HALF_STAKE, first);
-  const whole = { from: edge, to: Math.ceil(length - edge) };
-  const set = fixed.map((place) => Math.min(Math.max(place, whole.from), whole.to));
+  const whole = wholeOf(length, fromEnd);
+  const set = fixed.map((place) => onRun(place, length, fromEnd));
   const musts = [...spots(set), ...within(near, whole)];
   if (length <= fromEnd) {
     const middle = Math.round(length / 2);
@@ -129,6 +127,18 @@ function open(clear: readonly Stretch[], whole: Span, fixed: readonly Grid[]): r
 
 function inOrder(a: Stretch, b: Stretch): number {
   return a.from - b.from;
+}
+
+/** Where stakes may stand along a run with two ends: none past the end of its board. */
+function wholeOf(length: Grid, fromEnd: Grid): Span {
+  const edge = Math.min(HALF_STAKE, endZone(length, fromEnd));
+  return { from: edge, to: Math.ceil(length - edge) };
+}
+
+/** The place on a run that is nearest to one set by hand. */
+export function onRun(place: Grid, length: Grid, fromEnd: Grid): Grid {
+  const { from, to } = wholeOf(length, fromEnd);
+  return Math.min(Math.max(place, from), to);
 }
 
 /** How far from an end its stake may stand: two stakes never in one place. */

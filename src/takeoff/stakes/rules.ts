@@ -1,16 +1,30 @@
-import { type Grid, INCH } from '../../units/grid.ts';
-
-/**
- * A bent board springs back, so stakes stand closer on curves: 18 in where straight runs have 36.
- * Common practice (seen, the page names no issuer worth citing).
- */
-export const CURVE_SPACING: Grid = 18 * INCH;
+import { FOOT, type Grid, INCH } from '../../units/grid.ts';
 
 /** A stake ripped from 2x lumber, 1 1/2 in square: half of that from its face to its middle. Common practice, no source. */
 export const HALF_STAKE: Grid = 0.75 * INCH;
 
-/** More stakes than this on one job is a spacing typed wrong. Our own limit. */
+/** More stakes than this on one job, or on one run, is a spacing typed wrong. Our own limits. */
 export const MOST_STAKES = 20_000;
+export const MOST_ON_RUN = 2_000;
+
+/** A stake set by hand belongs to the form run that it is no farther from than this. Our own limit. */
+export const HAND_REACH: Grid = FOOT;
+
+/**
+ * Where no stake can be driven behind a form it is held otherwise, by the first of these that there is room for. Common
+ * practice, from memory; the order is our own, each for its reason.
+ *
+ * 1. Spreader: a strut to a wall, steps, a slab or the form opposite, where one stands within 3 ft. Nothing is driven,
+ *    and nothing stands in the concrete.
+ * 2. Kicker: a brace from the form down to a stake driven beyond what is in the way, 1 to 4 ft out. Nearer it has no
+ *    slant to push with, and a longer one buckles.
+ * 3. Inside stake: in the pour, to be pulled as the concrete stiffens, and its hole packed: one more thing to see to
+ *    while the concrete sets.
+ * 4. Weight: bags or blocks against the form, on whatever is there. It slides, so it comes last.
+ */
+export const SPREADER_REACH: Grid = 3 * FOOT;
+export const KICKER_LEAST: Grid = FOOT;
+export const KICKER_REACH: Grid = 4 * FOOT;
 
 /** Where the stakes of one run stand, measured along it. */
 export interface Places {

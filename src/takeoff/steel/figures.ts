@@ -253,7 +253,7 @@ function areaFigures({ steel }: Practices, { drag, mesh }: SteelResult): readonl
           { key: 'drag-friction', value: number(inputs.friction), from: 'practice' },
           { key: 'drag-length', value: length(steel.drag.jointLength), from: 'practice' },
           { key: 'drag-weight', value: pressure(inputs.weight), from: 'practice' },
-          { key: 'drag-stress', value: pressure(inputs.stress), from: 'practice' },
+          { key: 'drag-stress', value: pressure(inputs.stress, 'steel'), from: 'practice' },
         ],
         rounding: 'none',
         source: ['subgrade-drag-note', 'user'],

@@ -50,7 +50,7 @@ describe('ground clear for stakes', () => {
       const polygons = pourPolygons(pour, 64);
       const ground = groundOf(obstacles(job), polygons);
       const rings = [
-        ...ground.obstacles.map(({ ring }) => ring),
+        ...ground.obstacles.map(({ points }) => points),
         ...polygons.flatMap(({ outer, holes }) => [outer, ...holes]),
       ];
       for (const run of forms.runs) {
@@ -85,7 +85,7 @@ describe('ground clear for stakes', () => {
       if (!stakes || !forms) continue;
       const zones = obstacles(job);
       for (const { at, run } of stakes.stakes) {
-        for (const { ring, feature } of zones) {
+        for (const { points: ring, feature } of zones) {
           const told = `site ${n}, ${run}, ${feature}`;
           expect(locate(at, ring), told).toBe('outside');
           expect(distanceToRing(at, ring), told).toBeGreaterThan(HALF_STAKE - 2);

@@ -175,21 +175,21 @@ describe('the fewest stakes', () => {
     return blocked;
   }
 
-  test('are as few as an exact solver finds, keep every rule, on 6000 random runs', () => {
+  test('are as few as an exact solver finds, keep every rule, on 4000 random runs', () => {
     const luck = chance(31);
     let blockedRuns = 0;
-    for (let n = 0; n < 6_000; n++) {
+    for (let n = 0; n < 4_000; n++) {
       const { staking, clear } = randomRun(luck);
       if (check(staking, clear, n) > 0) blockedRuns++;
     }
-    expect(blockedRuns).toBeGreaterThan(500);
-    expect(blockedRuns).toBeLessThan(5_500);
+    expect(blockedRuns).toBeGreaterThan(400);
+    expect(blockedRuns).toBeLessThan(3_600);
   });
 
-  test('are as few with stakes set by hand and splices, on 4000 random runs', () => {
+  test('are as few with stakes set by hand and splices, on 2000 random runs', () => {
     const luck = chance(32);
     let bound = 0;
-    for (let n = 0; n < 4_000; n++) {
+    for (let n = 0; n < 2_000; n++) {
       const run = randomRun(luck);
       const staking = withMusts(run.staking, luck);
       check(staking, run.clear, n);
@@ -197,7 +197,7 @@ describe('the fewest stakes', () => {
         bound++;
     }
     // The places that must be held do make it more.
-    expect(bound).toBeGreaterThan(500);
+    expect(bound).toBeGreaterThan(300);
   });
 
   test('round a run that closes on itself are as few, on 400 random runs', () => {
