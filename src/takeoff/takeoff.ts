@@ -1,5 +1,6 @@
 import type { Job } from '../job/job.ts';
 import { boards } from './boards/boards.ts';
+import { splicesOf } from './boards/splicesOf.ts';
 import { formNotes } from './forms/formNotes.ts';
 import { formRuns } from './forms/formRuns.ts';
 import { isolation } from './joints/isolation.ts';
@@ -30,7 +31,8 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
 
   const forms = formRuns(pour, closeness);
   const lumber = forms.figured ? boards(job, pour, forms.figured, polygons, searched) : NOTHING;
-  const staked = forms.figured ? stakes(job, forms.figured, polygons, closeness) : NOTHING;
+  const splices = lumber.figured && splicesOf(lumber.figured);
+  const staked = forms.figured ? stakes(job, forms.figured, polygons, closeness, splices) : NOTHING;
   const reinforced = steel(job, pour, polygons, closeness, searched);
   const joints = isolation(practices, pour);
   const slab = slabVolume(practices, pour);

@@ -19,7 +19,6 @@ const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: 
   ...boardCounts,
   ...steelCounts,
   box: { one: 'box', many: 'boxes' },
-  cleat: { one: 'cleat', many: 'cleats' },
   corner: { one: 'corner', many: 'corners' },
   kicker: { one: 'kicker', many: 'kickers' },
   nail: { one: 'nail', many: 'nails' },

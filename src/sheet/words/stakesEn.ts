@@ -52,7 +52,7 @@ export const stakeInputs: Readonly<Record<StakeInputKey, string>> = {
   'form-pressure': 'Concrete presses at the bottom of the board with',
   'form-thrust': 'Thrust on the form',
   'deflection-most': 'The board bows out, at most',
-  'deflection-share': 'Bow as a share of the spacing, at most',
+  'deflection-share': 'The spacing is so many times the bow, at least',
   elasticity: 'Modulus of elasticity of the board',
   'bending-stress': 'Bending stress that the board may bear',
   'kickers-above': 'Kickers where the form stands higher than',

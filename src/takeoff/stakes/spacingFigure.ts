@@ -25,7 +25,7 @@ export function spacingFigure(practices: Practices, limits: SpacingLimits): Figu
         { key: 'elasticity', value: pressure(bending.elasticity, 'wood'), from: 'practice' },
         { key: 'bending-stress', value: pressure(bending.stress, 'wood'), from: 'practice' },
         { key: 'deflection-most', value: tapeLength(bending.deflection, 64), from: 'practice' },
-        { key: 'deflection-share', value: number(bending.deflectionShare), from: 'practice' },
+        { key: 'deflection-share', value: number(1 / bending.deflectionShare), from: 'practice' },
         { key: 'stake-spacing', value: length(limits.practice), from: 'practice' },
         { key: 'spacing-by-bending', value: length(limits.bending), from: 'worked-out' },
         { key: 'spacing-by-deflection', value: length(limits.deflection), from: 'worked-out' },

@@ -15,6 +15,7 @@ import { CUBIC_FOOT, FOOT, INCH } from '../../../src/units/grid.ts';
 import { UNIT_PROBLEMS } from '../../../src/units/problems.ts';
 import { BOARD_TROUBLES } from '../../takeoff/boards/boardJobs.ts';
 import { spacings } from '../../takeoff/spacings.ts';
+import { STAKE_JOBS } from '../../takeoff/stakes/stakeJobs.ts';
 import { STEEL_TROUBLES } from '../../takeoff/steel/steelJobs.ts';
 
 const SRC = join(import.meta.dirname, '../../../src');
@@ -115,6 +116,7 @@ function troubled(): readonly Job[] {
     { ...job, features: job.features.filter(({ kind }) => kind !== 'pad') },
     ...Object.values(BOARD_TROUBLES),
     ...Object.values(STEEL_TROUBLES),
+    ...Object.values(STAKE_JOBS),
   ];
 }
 

@@ -102,7 +102,7 @@ test('a working is written line by line', () => {
     'feet-inches',
   );
   expect(lines.slice(1)).toEqual([
-    'Stake spacing, at most: 3\'-0" (your practices)',
+    'Stake spacing by practice, at most: 3\'-0" (your practices)',
     'R1: ⌈10\'-0" ÷ 3\'-0"⌉ = 4 stakes',
     'Rounding: Each one rounded up, then added',
     'Source: Geometry; Your own setting',

@@ -50,6 +50,11 @@ export function wall(
   };
 }
 
+export function utilityLine(id: string, places: Places, unit: Grid = FOOT): Feature {
+  const line = outline(id, places, unit, false);
+  return { kind: 'utility-line', id, name: id, shape: line, service: 'gas' };
+}
+
 export function blockOut(id: string, places: Places, unit: Grid = FOOT): BlockOut {
   return { kind: 'block-out', id, name: id, shape: outline(id, places, unit) };
 }

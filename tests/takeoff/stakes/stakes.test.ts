@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { defaultPractices } from '../../../src/job/defaults.ts';
-import type { Job, Practices } from '../../../src/job/job.ts';
+import type { Practices } from '../../../src/job/job.ts';
 import { stakeFigures } from '../../../src/takeoff/stakes/figures.ts';
 import { stakePlaces, stakePlacesRound } from '../../../src/takeoff/stakes/rules.ts';
-import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { FOOT, INCH, POUND_KG } from '../../../src/units/grid.ts';
 import { blockOut, jobOf, shape, wall } from '../outline/site.ts';
 import { spacings } from '../spacings.ts';
+import { staked } from './staked.ts';
 
 const square = shape('pad', 'pad', [
   [0, 0],
@@ -14,10 +14,6 @@ const square = shape('pad', 'pad', [
   [12, 10],
   [0, 10],
 ]);
-
-function staked(job: Job, practices: Partial<Practices> = {}) {
-  return takeoff({ ...job, practices: { ...job.practices, ...practices } });
-}
 
 describe('places along a run', () => {
   test.each([
@@ -73,8 +69,9 @@ describe('stakes', () => {
       ]),
     ]);
     const result = staked(rounded);
-    // 15.71 ft, less 2 ft, at 18 in: 10 gaps.
-    expect(result.stakes!.byRun[3]!.count).toBe(11);
+    // 15.71 ft, less 2 ft, at 15.46 in, from which a board stands 1/2 in off an arc of 5 ft: 11 gaps.
+    expect(result.stakes!.byRun[3]!).toMatchObject({ count: 12, governs: 'curve' });
+    expect(result.stakes!.byRun[3]!.spacing / INCH).toBeCloseTo(15.46, 2);
     expect(result.notes.map(({ code }) => code)).toContain('stakes-on-curves');
     // A closer spacing of the user's own holds on curves too.
     expect(staked(rounded, spacings(FOOT)).stakes!.byRun[3]!.count).toBe(15);
@@ -102,13 +99,15 @@ describe('stakes', () => {
     expect(along.some((place) => place > 4.9375 * FOOT && place < 7.0625 * FOOT)).toBe(false);
     expect(along).toContain(4.9375 * FOOT);
     expect(stakes!.byRun[0]!.gap).toBeLessThanOrEqual(3 * FOOT);
-    expect(notes.map(({ code }) => code)).not.toContain('stakes-blocked');
+    expect(notes.map(({ code }) => code)).not.toContain('hold-kickers');
   });
 
   test('added for what is in the way show in the working', () => {
     const job = jobOf([square, strip(5, 7)]);
     const { forms, stakes } = staked(job);
-    const working = stakeFigures(job.practices, forms!, stakes!)[0]!.working();
+    const working = stakeFigures(job.practices, forms!, stakes!)
+      .find(({ key }) => key === 'stakes')!
+      .working();
     const [front, side] = working.steps!;
     // ⌈(12 − 2) ÷ 3⌉ + 1 + 1 = 6, where the side has no more than ⌈(10 − 2) ÷ 3⌉ + 1 = 4.
     expect(front!.template).toBe('⌈({0} − 2 × {1}) ÷ {2}⌉ + {3} + {4}');
@@ -125,7 +124,7 @@ describe('stakes', () => {
       ['R3', 6],
     ]);
     expect(stakes!.stakes).toHaveLength(16);
-    const caution = notes.find(({ code }) => code === 'stakes-blocked')!;
+    const caution = notes.find(({ code }) => code === 'hold-kickers')!;
     expect(caution.features).toEqual(['pipe']);
     expect(caution.at).toHaveLength(2);
   });
