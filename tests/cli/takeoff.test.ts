@@ -8,6 +8,7 @@ import { serializeJob } from '../../src/job/serialize.ts';
 import { blankJob } from '../../src/job/start.ts';
 import { BOARD_FIGURE_KEYS } from '../../src/takeoff/boards/keys.ts';
 import { FIGURE_KEYS } from '../../src/takeoff/keys.ts';
+import { STAKE_FIGURE_KEYS } from '../../src/takeoff/stakes/keys.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 const RECTANGLE = join(ROOT, 'tests/cases/rectangle-10x12/job.json');
@@ -64,7 +65,8 @@ describe('takeoff', () => {
       value: '0.6 ft³',
       from: 'your practices',
     });
-    for (const { key } of figures) expect([...FIGURE_KEYS, ...BOARD_FIGURE_KEYS]).toContain(key);
+    for (const { key } of figures)
+      expect([...FIGURE_KEYS, ...BOARD_FIGURE_KEYS, ...STAKE_FIGURE_KEYS]).toContain(key);
     expect(said.notes[0]).toHaveProperty('text');
     expect(said.parts.mix.totalBags).toBe(59);
   });
