@@ -17,8 +17,10 @@ export const DIMENSION = 32;
 export const EXTENSION = 64;
 /** The edges of holes: a line from the middle of one may cross them. */
 export const OPENING = 128;
-export const EVERYTHING = 255;
-const BOXES = TEXT | SYMBOL | TICK;
+/** Form boards: nothing is written on them, but lines may cross them. */
+export const BOARD = 256;
+export const EVERYTHING = 511;
+const BOXES = TEXT | SYMBOL | TICK | BOARD;
 
 /** A rectangle about a middle, turned. Halves of its sides in mm. */
 export interface TurnedBox {

@@ -2,7 +2,16 @@ import { doubledArea } from '../geometry/area.ts';
 import type { Job, Pad } from '../job/job.ts';
 import { cornerLetter } from '../job/letters.ts';
 import type { Layout } from '../takeoff/layout/layout.ts';
-import { addBox, addLine, DIMENSION, isLineFree, type Place, SYMBOL, TEXT } from './clearance.ts';
+import {
+  addBox,
+  addLine,
+  BOARD,
+  DIMENSION,
+  isLineFree,
+  type Place,
+  SYMBOL,
+  TEXT,
+} from './clearance.ts';
 import {
   along,
   type Board,
@@ -25,23 +34,31 @@ const REACHES = [3.2, 4.2, 5.4, 6.8, 8.6, 11.5, 15, 20, 26];
 const NEAR = 5.5;
 /** Off the way out of the corner, radians. */
 const TURNS = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2, 1.6, -1.6, 2, -2, 2.5, -2.5, Math.PI];
+/** A line out of a corner may cross the board there as far as this, mm. */
+const PAST_BOARD = 2.5;
 /** Letter to frame, mm. */
 const FRAME = 0.7;
 
 /**
  * The letter of every pad's corners, as in the tables, each in a box, since bare capitals name the kinds of edges.
  * @param skipped A pad whose letters stand on the screen already.
+ * @param side On which side of the outline they are tried first.
  */
-export function letterCorners(board: Board, { features }: Job, skipped: string | undefined): void {
+export function letterCorners(
+  board: Board,
+  { features }: Job,
+  skipped: string | undefined,
+  side: 'outside' | 'inside' = 'outside',
+): void {
   for (const feature of features) {
-    if (feature.kind === 'pad' && feature.id !== skipped) letterPad(board, feature);
+    if (feature.kind === 'pad' && feature.id !== skipped) letterPad(board, feature, side);
   }
 }
 
-function letterPad(board: Board, { id, shape }: Pad): void {
+function letterPad(board: Board, { id, shape }: Pad, side: 'outside' | 'inside'): void {
   const { corners } = shape;
   if (corners.length < 3 || corners.length > LETTERED_MOST) return;
-  const turned = doubledArea(corners) < 0 ? -1 : 1;
+  const turned = doubledArea(corners) < 0 === (side === 'outside') ? -1 : 1;
   corners.forEach((corner, i) => {
     const here = toMm(board, corner);
     const before = toMm(board, corners[(i + corners.length - 1) % corners.length]!);
@@ -94,9 +111,10 @@ function toFrame(half: Place, way: Place): number {
 
 /** A line from a corner to its letter; false where it would cross what is written. */
 function drawLead(board: Board, from: Place, to: Place): boolean {
-  if (!isLineFree(board.clearance, along(from, wayFrom(from, to), 0.5), to, TEXT | SYMBOL)) {
-    return false;
-  }
+  const way = wayFrom(from, to);
+  if (!isLineFree(board.clearance, along(from, way, 0.5), to, TEXT | SYMBOL)) return false;
+  // Along a form board it couldn't be told from the board.
+  if (!isLineFree(board.clearance, along(from, way, PAST_BOARD), to, BOARD)) return false;
   addLine(board.clearance, DIMENSION, from, to);
   const path = polyline([toGridPoint(board, from), toGridPoint(board, to)]);
   board.marks.push({ kind: 'line', layer: 'labels', style: 'dimension', path });

@@ -51,8 +51,9 @@ export type LineStyle =
   | 'lap'
   | 'strip'
   | 'form'
-  | 'stake'
-  | 'stake-blocked'
+  | 'board'
+  | 'splice'
+  | 'brace'
   | 'fault'
   | 'guide'
   | 'frame'
@@ -74,6 +75,26 @@ export interface Segment {
     readonly sweep: number;
   };
 }
+
+/**
+ * 'stake' (filled), 'stake-hand' (open, with a dot in it) and 'stake-inside' (open): a square about `at`. 'weight': a square
+ * on its corner. 'end-bar': a stroke across `angle`. 'look-here': an upright triangle with a stroke and a dot in it.
+ * 'origin': a small open circle. 'tick': a stroke at 45° to the dimension line. 'arrow': its tip at `at`, pointing along
+ * `angle`. 'cross', 'dot' and 'north': about `at`.
+ */
+export type SymbolName =
+  | 'stake'
+  | 'stake-hand'
+  | 'stake-inside'
+  | 'weight'
+  | 'end-bar'
+  | 'look-here'
+  | 'origin'
+  | 'tick'
+  | 'arrow'
+  | 'cross'
+  | 'dot'
+  | 'north';
 
 export type TextStyle = 'dimension' | 'label' | 'small' | 'title' | 'figure';
 
@@ -119,11 +140,7 @@ export type Mark =
   | {
       readonly kind: 'symbol';
       readonly layer: Layer;
-      /**
-       * 'stake' and 'stake-blocked' (crossed): a square about `at`. 'tick': a stroke at 45° to the dimension line.
-       * 'arrow': its tip at `at`, pointing along `angle`. 'cross', 'dot' and 'north': about `at`.
-       */
-      readonly symbol: 'stake' | 'stake-blocked' | 'tick' | 'arrow' | 'cross' | 'dot' | 'north';
+      readonly symbol: SymbolName;
       readonly at: Point;
       /** mm of output. */
       readonly size: number;

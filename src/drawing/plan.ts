@@ -9,7 +9,7 @@ import { type Board, type KeyedSize, type Lettering, makeBoard, toMm } from './d
 import type { Loop } from './dimension/loops.ts';
 import { drawDimensions, loopsToMeasure } from './dimensions.ts';
 import { drawFaults } from './faults.ts';
-import { drawForms } from './forms.ts';
+import { type DrawnLayer, formsLayer, NOTHING_WRITTEN } from './formsLayer.ts';
 import { BAND_MM, featureArea, featureOutline, wallBand } from './ground.ts';
 import { drawStrip } from './joints.ts';
 import { drawLabels, namesOf } from './labels.ts';
@@ -17,15 +17,17 @@ import { drawLayout, letterCorners } from './layout.ts';
 import type { DrawingScale, Mark } from './marks.ts';
 import { edgePath, pathPoints, shapePath } from './paths.ts';
 import { letterEdges, pourArea, pourEdges } from './pour.ts';
-import { drawStakes } from './stakes.ts';
 import { drawSteel, letterSteel } from './steel.ts';
 import { drawTreads } from './steps.ts';
 import { toleranceBand, utilityLines, writeServices } from './utilityLines.ts';
 import type { DrawingWords } from './words/en.ts';
 
 export interface PlanOptions {
-  /** Whose layer lies on top; 'sheet' is the layout to build from, with checks and a list of what found no room. */
-  readonly station: Station | 'sheet';
+  /**
+   * Whose layer lies on top. On paper, with a list of what found no room: 'sheet' is the layout to build from, with its
+   * checks; 'forms-sheet' the plan of forms and stakes, which are measured from the corner where each run starts.
+   */
+  readonly station: Station | SheetPlan;
   readonly scale: DrawingScale;
   readonly words: DrawingWords;
   readonly dimensions: boolean;
@@ -39,10 +41,19 @@ export interface PlanOptions {
   readonly window?: Box;
 }
 
+/** The plans that are printed. */
+export type SheetPlan = 'sheet' | 'forms-sheet';
+
+function isPrinted(station: PlanOptions['station']): station is SheetPlan {
+  return station === 'sheet' || station === 'forms-sheet';
+}
+
 export interface Plan {
   readonly marks: readonly Mark[];
   /** What found no room at its place, for a list beside the plan. Empty on a screen, where one looks closer instead. */
   readonly keyed: readonly KeyedSize[];
+  /** Form runs whose stakes found no room for their distances: those stand in the stake list alone. */
+  readonly unmeasured: readonly string[];
 }
 
 /** Letters on a screen (2.5 mm of output are 13 px text), and on paper, to be read at arm's length. */
@@ -62,7 +73,7 @@ export function drawPlan(job: Job, takeoff: Takeoff, options: PlanOptions): read
  */
 export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   const { station, dimensions, selected } = options;
-  const onSheet = station === 'sheet';
+  const printed = isPrinted(station);
   const loops = loopsToMeasure(job, takeoff, selected);
   const board = boardFor(job, options);
   keepClear(board, job.features, loops);
@@ -73,24 +84,44 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
     feature.kind === 'steps' ? drawTreads(board, feature, job) : [],
   );
   drawFaults(board, takeoff);
-  if (dimensions) {
-    const limit = options.dimensionLimit ?? (onSheet ? Number.POSITIVE_INFINITY : SCREEN_LIMIT);
+  const unmeasured = dimensions ? writeLayer(board, job, layer, options) : [];
+  if (dimensions && station !== 'forms-sheet') {
+    const limit = options.dimensionLimit ?? (printed ? Number.POSITIVE_INFINITY : SCREEN_LIMIT);
     drawDimensions(board, loops, {
       limit,
       names: namesOf(board, job),
       // What can't be poured isn't set out: its diagonals and angles would say nothing.
-      checks: onSheet && takeoff.pour !== undefined,
+      checks: printed && takeoff.pour !== undefined,
       ...(selected === undefined ? {} : { selected }),
     });
   }
   if (station === 'steel' && takeoff.steel) letterSteel(board, takeoff.steel);
   drawLabels(board, job);
-  if (takeoff.pour && (onSheet || station === 'forms')) {
-    letterCorners(board, job, onSheet ? undefined : selected);
+  if (takeoff.pour && (station === 'sheet' || station === 'forms')) {
+    letterCorners(board, job, printed ? undefined : selected);
     for (const layout of options.layouts ?? []) drawLayout(board, layout);
   }
-  if (onSheet && takeoff.pour) letterEdges(board, takeoff.pour);
-  return { marks: [...under, ...treads, ...layer, ...board.marks], keyed: board.keyed };
+  if (station === 'sheet' && takeoff.pour) letterEdges(board, takeoff.pour);
+  return {
+    marks: [...under, ...treads, ...layer.marks, ...board.marks],
+    keyed: board.keyed,
+    unmeasured,
+  };
+}
+
+/** What is written beside a station's layer before all else. Gives back the form runs whose stakes stand in the list alone. */
+function writeLayer(
+  board: Board,
+  job: Job,
+  layer: DrawnLayer,
+  { station }: PlanOptions,
+): readonly string[] {
+  layer.write();
+  const unmeasured = layer.measure();
+  // Inside, as stakes are measured outside.
+  if (station === 'forms-sheet') letterCorners(board, job, undefined, 'inside');
+  layer.name();
+  return unmeasured;
 }
 
 function boardFor(job: Job, { scale, words, station, window }: PlanOptions): Board {
@@ -109,8 +140,8 @@ function boardFor(job: Job, { scale, words, station, window }: PlanOptions): Boa
     origin,
     units: job.units,
     words,
-    lettering: station === 'sheet' ? ON_PAPER : ON_SCREEN,
-    keeps: station === 'sheet',
+    lettering: isPrinted(station) ? ON_PAPER : ON_SCREEN,
+    keeps: isPrinted(station),
     extentMm: Math.max(around.maxX - around.minX, around.maxY - around.minY) / gridPerMm,
     window: window && inMm(window, origin, gridPerMm),
     hatched: hatchedBoxes(job, origin, gridPerMm),
@@ -192,24 +223,27 @@ function groundOf(job: Job, { pour }: Takeoff, { scale }: PlanOptions): readonly
 function layerOf(
   board: Board,
   job: Job,
-  { forms, stakes, steel, joints }: Takeoff,
+  takeoff: Takeoff,
   { station, scale }: PlanOptions,
-): readonly Mark[] {
+): DrawnLayer {
+  const { steel, joints } = takeoff;
   switch (station) {
     case 'forms':
-      return [
-        ...(forms ? drawForms(forms, job.practices, scale.gridPerMm) : []),
-        ...(stakes ? drawStakes(board, stakes) : []),
-      ];
+    case 'forms-sheet':
+      return formsLayer(board, job, takeoff);
     case 'steel':
-      return steel ? drawSteel(board, steel) : [];
+      return bare(steel ? drawSteel(board, steel) : []);
     case 'joints':
     case 'sheet':
-      return joints ? drawStrip(joints, scale.gridPerMm) : [];
+      return bare(joints ? drawStrip(joints, scale.gridPerMm) : []);
     case 'ground':
     case 'mix':
-      return [];
+      return bare([]);
     default:
       return station satisfies never;
   }
+}
+
+function bare(marks: readonly Mark[]): DrawnLayer {
+  return { marks, ...NOTHING_WRITTEN };
 }

@@ -1,4 +1,4 @@
-import type { LineStyle, Mark, Material, Path, TextStyle } from '../drawing/marks.ts';
+import type { LineStyle, Mark, Material, Path, SymbolName, TextStyle } from '../drawing/marks.ts';
 import { MILLIMETRE } from '../units/grid.ts';
 import type { Rect, SheetPart } from './page.ts';
 
@@ -54,4 +54,9 @@ export function frame(rect: Rect, style: LineStyle = 'hairline'): Mark {
 
 export function filled(rect: Rect, material: Material): Mark {
   return { kind: 'area', layer: 'labels', material, paths: [rectPath(rect)] };
+}
+
+/** A symbol about a place, its angle in radians, counter-clockwise. */
+export function symbol(name: SymbolName, x: number, y: number, size: number, angle: number): Mark {
+  return { kind: 'symbol', layer: 'labels', symbol: name, at: point(x, y), size, angle };
 }

@@ -3,8 +3,9 @@ import type { Job } from '../job/job.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { furniture, line } from './furniture.ts';
 import { printable } from './lettering.ts';
-import type { Rect, SheetPage } from './page.ts';
+import type { Rect, SheetPage, SheetPart } from './page.ts';
 import { fitPlan, type ScaledPlan } from './pages/fitPlan.ts';
+import { formsSheet } from './pages/formsPages.ts';
 import { layoutPages, type PadLayout } from './pages/layoutPages.ts';
 import { legendRows, ROW_MM } from './pages/legend.ts';
 import { listPages } from './pages/listPages.ts';
@@ -16,8 +17,8 @@ import { paperSize, type Turn } from './papers.ts';
 import type { SheetOptions } from './sheetOptions.ts';
 
 /**
- * The crew sheet: a dimensioned layout to scale, then lists (material, what was taken as so, cautions), as pages for any
- * painter. The same job, takeoff and options give the same pages.
+ * The crew sheet: a dimensioned layout to scale, the forms and stakes to scale with their tables, what to tape, then lists
+ * (material, what was taken as so, cautions), as pages for any painter. The same job, takeoff and options give the same pages.
  */
 export function layoutSheet(
   job: Job,
@@ -29,36 +30,53 @@ export function layoutSheet(
   const scaled = bestPlan(job, takeoff, options, pads);
   const { frame, scale } = scaled;
   const size = paperSize(options.paper, frame.turn);
-  const plan = planParts(job, takeoff, scaled, options);
+  const legend = legendRows(job, takeoff, options.words);
+  const plan = planParts(job, takeoff, scaled, legend, options);
+  const forms = formsSheet(job, takeoff, frame.turn, listArea, options);
   const above = listArea(frame);
-  const lists = listPages(job, takeoff, plan.left, above, options);
-  const tables = [
-    ...layoutPages(job, pads, above, options).map((marks) => ({ marks, called: layout.setOut })),
-    ...lists.map((marks) => ({ marks, called: layout.lists })),
+  const lists = listPages(job, takeoff, plan.left, forms ? ['forms'] : [], above, options);
+  const listed =
+    (called: string) =>
+    (marks: readonly Mark[]): Drawn => ({
+      called,
+      frame,
+      parts: [furniture([...marks, ...outerFrame(frame)])],
+    });
+  const drawn: readonly Drawn[] = [
+    { called: layout.layout, frame, parts: plan.parts, scaleName: scale.name },
+    ...(forms
+      ? [
+          {
+            called: layout.forms.title,
+            frame: forms.frame,
+            parts: forms.plan,
+            scaleName: forms.scaleName,
+          },
+          ...forms.tables.map(listed(layout.forms.title)),
+        ]
+      : []),
+    ...layoutPages(job, pads, above, options).map(listed(layout.setOut)),
+    ...lists.map(listed(layout.lists)),
   ];
-  const pages = 1 + tables.length;
   const name = printable(job.name).text || layout.noName;
-  const block = (page: number, sheet: string, scaleName?: string) =>
-    titleBlock(
-      job,
-      frame.title,
-      { sheet, page, pages, ...(scaleName ? { scale: scaleName } : {}) },
-      options,
-    );
-  return [
-    {
+  const pages = drawn.length;
+  return drawn.map(({ called, frame: { title }, parts, scaleName }, i): SheetPage => {
+    const facts = { sheet: called, page: i + 1, pages, ...(scaleName ? { scale: scaleName } : {}) };
+    return {
       ...size,
-      title: `${name}: ${layout.layout}, ${layout.page(1, pages)}`,
-      parts: [...plan.parts, furniture([...block(1, layout.layout, scale.name)])],
-    },
-    ...tables.map(
-      ({ marks, called }, i): SheetPage => ({
-        ...size,
-        title: `${name}: ${called}, ${layout.page(i + 2, pages)}`,
-        parts: [furniture([...marks, ...outerFrame(frame), ...block(i + 2, called)])],
-      }),
-    ),
-  ];
+      title: `${name}: ${called}, ${layout.page(i + 1, pages)}`,
+      parts: [...parts, furniture(titleBlock(job, title, facts, options))],
+    };
+  });
+}
+
+/** A page but for its title block. */
+interface Drawn {
+  readonly called: string;
+  readonly frame: PlanFrame;
+  readonly parts: readonly SheetPart[];
+  /** The scale of its plan; absent on lists. */
+  readonly scaleName?: string;
 }
 
 function listArea({ area }: PlanFrame): Rect {
@@ -89,5 +107,5 @@ function bestPlan(
   const hasNotices = lettersLack(job) || options.scale !== undefined;
   const turns = options.turn ? [options.turn] : TURNS;
   const frames = turns.flatMap((turn) => planFrames(options.paper, turn, legend, hasNotices));
-  return fitPlan(job, takeoff, frames, { ...options, layouts });
+  return fitPlan(job, takeoff, frames, { ...options, station: 'sheet', layouts });
 }

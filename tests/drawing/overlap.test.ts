@@ -1,7 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { textCorners } from '../../src/drawing/bounds.ts';
-import type { Mark } from '../../src/drawing/marks.ts';
-import { pathPoints } from '../../src/drawing/paths.ts';
 import { planOf } from '../../src/drawing/plan.ts';
 import { en } from '../../src/drawing/words/en.ts';
 import type { Point } from '../../src/geometry/point.ts';
@@ -10,89 +7,8 @@ import type { Job } from '../../src/job/job.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { MILLIMETRE } from '../../src/units/grid.ts';
 import { formatLength } from '../../src/units/length.ts';
+import { overlaps, type Text } from './overlaps.ts';
 import { randomPadJob } from './randomPads.ts';
-
-type Text = Extract<Mark, { kind: 'text' }>;
-type Spot = { readonly x: number; readonly y: number };
-
-/** An independent look at the marks: convex polygons by their separating sides, nothing of the code that placed them. */
-function polygonsMeet(a: readonly Spot[], b: readonly Spot[]): boolean {
-  for (const [one, other] of [
-    [a, b],
-    [b, a],
-  ] as const) {
-    for (let i = 0; i < one.length; i++) {
-      const p = one[i]!;
-      const q = one[(i + 1) % one.length]!;
-      const normal = { x: q.y - p.y, y: p.x - q.x };
-      const size = Math.hypot(normal.x, normal.y);
-      if (size === 0) continue;
-      const reach = (spots: readonly Spot[]) =>
-        spots.map((s) => (s.x * normal.x + s.y * normal.y) / size);
-      const [own, their] = [reach(one), reach(other)];
-      if (Math.max(...own) <= Math.min(...their) + 1e-6) return false;
-      if (Math.max(...their) <= Math.min(...own) + 1e-6) return false;
-    }
-  }
-  return true;
-}
-
-const LINES = new Set([
-  'dimension',
-  'extension',
-  'centre',
-  'outline-free',
-  'outline-existing',
-  'outline-wall',
-  'outline-steps',
-  'outline-block-out',
-  'outline-wall-formed',
-]);
-
-/** Everything that lies on something else, in words. */
-function overlaps(marks: readonly Mark[], gridPerMm: number): readonly string[] {
-  const texts = marks.filter((mark): mark is Text => mark.kind === 'text');
-  const rooms = texts.map((text) => textCorners(text, gridPerMm));
-  const found: string[] = [];
-  texts.forEach((text, i) => {
-    for (let j = i + 1; j < texts.length; j++) {
-      if (polygonsMeet(rooms[i]!, rooms[j]!)) found.push(`“${text.text}” on “${texts[j]!.text}”`);
-    }
-    for (const mark of marks) {
-      if (mark.kind === 'symbol' && mark.symbol !== 'arrow') {
-        // A tick is a stroke at 45°: half its size to each side along the line, as far up and down.
-        const half = (mark.size / 2) * Math.SQRT1_2 * gridPerMm;
-        const [cos, sin] = [Math.cos(mark.angle), Math.sin(mark.angle)];
-        const box = [
-          [-half, -half],
-          [half, -half],
-          [half, half],
-          [-half, half],
-        ].map(([x, y]) => ({
-          x: mark.at.x + x! * cos - y! * sin,
-          y: mark.at.y + x! * sin + y! * cos,
-        }));
-        if (polygonsMeet(rooms[i]!, box)) found.push(`“${text.text}” on a ${mark.symbol}`);
-      }
-      if (mark.kind === 'line' && LINES.has(mark.style)) {
-        if (isRing(mark.path.segments.length, mark.path.closed, mark.style)) continue;
-        const points = pathPoints(mark.path, 8);
-        for (let k = 1; k < points.length; k++) {
-          if (polygonsMeet(rooms[i]!, [points[k - 1]!, points[k]!])) {
-            found.push(`“${text.text}” on a line (${mark.style})`);
-            break;
-          }
-        }
-      }
-    }
-  });
-  return found;
-}
-
-/** The ring round a letter is meant to have the letter in it. */
-function isRing(segments: number, closed: boolean, style: string): boolean {
-  return segments === 2 && closed && style === 'dimension';
-}
 
 function planAt(job: Job, ratio: number) {
   const figured = takeoff(job);

@@ -94,10 +94,16 @@ describe('the drawing is never lost', () => {
 });
 
 describe('layers', () => {
-  test('forms stand outside the edges, at the board’s thickness', () => {
+  test('without a board plan forms stand outside the edges, at the board’s thickness', () => {
     const job = rectangleJob(10 * FOOT, 8 * FOOT);
     if (!job.ok) throw new Error('no job');
-    const marks = drawn(job.value, 'forms', 2000);
+    const { boards: _, ...figured } = takeoff(job.value);
+    const marks = drawPlan(job.value, figured, {
+      station: 'forms',
+      scale: { gridPerMm: 2000 },
+      words: en,
+      dimensions: true,
+    });
     const boards = marks.filter((mark) => mark.kind === 'area' && mark.material === 'lumber');
     expect(boards).toHaveLength(4);
     // 36 ft of 1 1/2 in: each band as long as its edge.
@@ -105,15 +111,18 @@ describe('layers', () => {
     expect(area).toBeCloseTo(36 * FOOT * 1.5 * INCH, -3);
   });
 
-  test('every stake is on the forms drawing, those that can’t be driven crossed', () => {
+  test('every stake is on the forms drawing, and all that holds the form elsewhere', () => {
     const job = demoJob();
     const { stakes } = takeoff(job);
     const marks = drawn(job, 'forms');
     const count = (symbol: string) =>
       marks.filter((mark) => mark.kind === 'symbol' && mark.symbol === symbol).length;
+    const held = (how: string) => stakes?.held.filter((place) => place.how === how).length ?? 0;
     expect(count('stake')).toBe(stakes?.stakes.length);
-    expect(count('stake-blocked')).toBe(stakes?.held.length);
-    expect(count('stake-blocked')).toBeGreaterThan(0);
+    expect(stakes?.held.length).toBeGreaterThan(0);
+    expect(count('stake-inside')).toBe(held('inside-stake'));
+    expect(count('weight')).toBe(held('weight'));
+    expect(count('end-bar')).toBe(2 * held('spreader'));
   });
 
   test('mesh pieces are drawn at their size', () => {

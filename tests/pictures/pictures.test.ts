@@ -5,10 +5,13 @@ import { boundsOf } from '../../src/drawing/bounds.ts';
 import { drawPlan } from '../../src/drawing/plan.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import type { Job } from '../../src/job/job.ts';
+import { layoutSheet } from '../../src/sheet/layoutSheet.ts';
 import type { SheetPage } from '../../src/sheet/page.ts';
 import { writeSvg } from '../../src/sheet/writeSvg.ts';
 import type { Station } from '../../src/takeoff/figure.ts';
+import type { Takeoff } from '../../src/takeoff/result.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
+import { FOOT, INCH } from '../../src/units/grid.ts';
 import { randomPadJob } from '../drawing/randomPads.ts';
 import { sheetOf, words } from '../sheet/made.ts';
 
@@ -59,4 +62,40 @@ test('the crew sheet of the sample job', () => {
 
 test('the crew sheet of a pad with notches', () => {
   hold('sheet-notches', writeSvg(sheetOf(randomPadJob(11))[0]!, 'p'));
+});
+
+/** The sample with short boards on the truck and none to buy, a gas line by the front and a kicker to every stake of a run. */
+function shortBoards(): { readonly job: Job; readonly figured: Takeoff } {
+  const sample = demoJob();
+  const boards = { id: 't1', size: '2x4', length: 5 * FOOT, count: 12, twisted: false } as const;
+  const corner = (id: string, x: number, y: number) => ({ id, x: x * INCH, y: y * INCH, rise: 0 });
+  const job: Job = {
+    ...sample,
+    lumber: { truck: [boards], yard: [] },
+    features: [
+      ...sample.features,
+      {
+        id: 'g1',
+        name: '',
+        kind: 'utility-line',
+        service: 'gas',
+        shape: {
+          form: 'outline',
+          closed: false,
+          corners: [corner('g2', -60, -30), corner('g3', 80, 40)],
+        },
+      },
+    ],
+  };
+  const figured = takeoff(job);
+  const { stakes } = figured;
+  if (!stakes) throw new Error('no stakes');
+  const kicked = stakes.stakes.map((one) => (one.run === 'R3' ? { ...one, kicker: true } : one));
+  return { job, figured: { ...figured, stakes: { ...stakes, stakes: kicked } } };
+}
+
+test('forms and stakes: splices with their cleats, kickers, ground near a buried line', () => {
+  const { job, figured } = shortBoards();
+  const page = layoutSheet(job, figured, { paper: 'letter', words })[1]!;
+  hold('forms-plan', writeSvg(page, 'f'));
 });

@@ -33,7 +33,9 @@ export interface KeyedSize {
     | 'angle'
     | 'block-out'
     | 'name'
-    | 'corner';
+    | 'corner'
+    | 'board'
+    | 'run';
   readonly text: string;
   /** False where not even the letter found room: then `from` and `to` say where it is. */
   readonly marked: boolean;
@@ -144,7 +146,10 @@ export interface Lettered {
 const MARGIN = 0.4;
 
 /** The room that a text takes, with a margin. */
-function textBox({ measured }: Board, { text, at, angle, anchor, height }: Lettered): TurnedBox {
+export function textBox(
+  { measured }: Board,
+  { text, at, angle, anchor, height }: Lettered,
+): TurnedBox {
   let size = measured.get(text);
   if (!size) {
     size = { width: textWidth(text, 1), drop: textDrop(text, 1), rise: textRise(text, 1) };

@@ -1,6 +1,7 @@
 import type { Point } from '../../geometry/point.ts';
 import {
   addBox,
+  BOARD,
   DIMENSION,
   EVERYTHING,
   isBoxFree,
@@ -36,6 +37,8 @@ export interface ToKey {
 
 const REACHES = [3.4, 5, 7, 10, 14, 19, 25, 33, 42, 54];
 const TURNS = 16;
+/** A line may cross the board that it points at as far as this, mm, but not run along it. */
+const PAST_BOARD = 2.5;
 
 /** The letter of the next size in the list: a to z, then aa, ab… Small ones, since capitals name the kinds of edges. */
 function nextLetter({ keyed }: Board): string {
@@ -54,6 +57,15 @@ export function keep(board: Board, { what, text, from, to, target, toward }: ToK
   const key = nextLetter(board);
   const marked = markKey(board, key, target, toward);
   board.keyed.push({ key, what, text, marked, from, to });
+}
+
+/** As `keep`, but with no letter on the plan: for what is too small there to point at. */
+export function keepByPlace(
+  board: Board,
+  { what, text, from, to }: Omit<ToKey, 'target' | 'toward'>,
+): void {
+  if (!board.keeps) return;
+  board.keyed.push({ key: nextLetter(board), what, text, marked: false, from, to });
 }
 
 /** As `keep`, but for a length: the letter stands on a dimension line, if there is a lane for it. */
@@ -87,7 +99,11 @@ function markKey(board: Board, letter: string, target: Place, toward: Place): bo
       if (!isInWindow(board, box) || !isBoxFree(board.clearance, box, EVERYTHING)) continue;
       const end = along(target, way, reach);
       if (!isLineFree(board.clearance, target, end, TEXT | SYMBOL)) continue;
-      if (isLineFree(board.clearance, along(target, way, 0.4), end, DIMENSION)) {
+      const beyondBoard = along(target, way, Math.min(reach, PAST_BOARD));
+      if (
+        isLineFree(board.clearance, along(target, way, 0.4), end, DIMENSION) &&
+        isLineFree(board.clearance, beyondBoard, end, BOARD)
+      ) {
         drawKey(board, letter, target, end, middle, radius);
         return true;
       }

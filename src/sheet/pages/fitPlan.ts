@@ -1,5 +1,5 @@
 import { boundsOf } from '../../drawing/bounds.ts';
-import { type Plan, planOf } from '../../drawing/plan.ts';
+import { type Plan, planOf, type SheetPlan } from '../../drawing/plan.ts';
 import type { Box } from '../../geometry/box.ts';
 import type { Job } from '../../job/job.ts';
 import type { Layout } from '../../takeoff/layout/layout.ts';
@@ -18,8 +18,11 @@ export interface ScaledPlan {
   readonly fits: boolean;
 }
 
-/** What the plan is drawn with: the sheet's options, and the lines and marks to set out by. */
-export type PlanWishes = SheetOptions & { readonly layouts?: readonly Layout[] };
+/** What a plan is drawn with: the sheet's options, which plan it is, and the lines and marks to set out by. */
+export type PlanWishes = SheetOptions & {
+  readonly station: SheetPlan;
+  readonly layouts?: readonly Layout[];
+};
 
 /** Clear paper between the frame and what is drawn. */
 const CLEAR_MM = 4;
@@ -42,13 +45,13 @@ export function fitPlan(
   }
   const scale = scales.at(-1)!;
   const plan = planOf(job, takeoff, planOptions(scale, options));
-  const centre = middleOf(neededBox(plan, scale));
+  const centre = middleOf(neededBox(plan, scale, options));
   return { frame: frames[0]!, scale, plan, centre, fits: false };
 }
 
-function planOptions(scale: Scale, { words, layouts = [] }: PlanWishes) {
+function planOptions(scale: Scale, { words, station, layouts = [] }: PlanWishes) {
   return {
-    station: 'sheet',
+    station,
     scale: { gridPerMm: gridPerMmAt(scale) },
     words: words.drawing,
     dimensions: true,
@@ -74,9 +77,9 @@ function planAt(
     });
   // The bare pour first: dimensions cost far more than finding that it is too large without them.
   const bare = planOf(job, takeoff, { ...planOptions(scale, options), dimensions: false });
-  const possible = thatHold(neededBox(bare, scale), frames);
+  const possible = thatHold(neededBox(bare, scale, options), frames);
   if (possible.length === 0) return undefined;
-  const needed = neededBox(planOf(job, takeoff, planOptions(scale, options)), scale);
+  const needed = neededBox(planOf(job, takeoff, planOptions(scale, options)), scale, options);
   const centre = middleOf(needed);
   for (const frame of thatHold(needed, possible)) {
     const room = roomFor(frame, takeoff);
@@ -98,7 +101,8 @@ function planAt(
         maxY: window.maxY - inner,
       },
     });
-    if (isWithin(neededBox(plan, scale), window)) return { frame, scale, plan, centre, fits: true };
+    if (isWithin(neededBox(plan, scale, options), window))
+      return { frame, scale, plan, centre, fits: true };
   }
   return undefined;
 }
@@ -112,12 +116,18 @@ function isWithin(box: Box, window: Box): boolean {
   );
 }
 
-/** Round all that must be read: the pour, its sizes, faults. What stands round about may be cut off by the frame. */
-function neededBox({ marks }: Plan, scale: Scale): Box {
+/**
+ * Round all that must be read: the pour, its sizes, faults, and on their own plan the forms. What stands round about may be
+ * cut off by the frame.
+ */
+function neededBox({ marks }: Plan, scale: Scale, { station }: PlanWishes): Box {
   const grid = { gridPerMm: gridPerMmAt(scale) };
   const needed = marks.filter(
     ({ layer, kind }) =>
-      layer === 'pour' || layer === 'dimensions' || (layer === 'notes' && kind !== 'area'),
+      layer === 'pour' ||
+      layer === 'dimensions' ||
+      (layer === 'notes' && kind !== 'area') ||
+      (layer === 'forms' && station === 'forms-sheet'),
   );
   const poured = marks.some(({ layer }) => layer === 'pour');
   const nothing = { minX: 0, minY: 0, maxX: 0, maxY: 0 };

@@ -12,7 +12,9 @@ import { utilityRows } from './utilityLegend.ts';
 
 export const ROW_MM = 4.7;
 export const TEXT_MM = 2.5;
-const SAMPLE_MM = 15;
+export const SAMPLE_MM = 15;
+/** From the left of a row to its words. */
+const WORDS_MM = SAMPLE_MM + 9;
 
 type Ground = keyof LayoutWords['materials'];
 const GROUND: readonly (readonly [Ground & Material, readonly Feature['kind'][]])[] = [
@@ -24,53 +26,64 @@ const GROUND: readonly (readonly [Ground & Material, readonly Feature['kind'][]]
   ['no-stake', ['no-stake-zone']],
 ];
 
-type Row = (x: number, y: number, width: number) => readonly Mark[];
+export type LegendRow = (x: number, y: number, width: number) => readonly Mark[];
 
 /** A row for each kind of edge and ground that is on the plan. */
 export function legendRows(
   job: Job,
   { pour, joints }: Takeoff,
   { sheet, drawing }: PageWords,
-): readonly Row[] {
+): readonly LegendRow[] {
   const { layout } = sheet;
-  const said = (words: string, x: number, y: number, width: number) =>
-    text(shortened(words, TEXT_MM, width), x, y, { height: TEXT_MM });
-  const heading =
-    (words: string): Row =>
-    (x, y) => [text(words, x, y, { height: TEXT_MM, style: 'label' })];
   const kinds = EDGE_KINDS.filter((kind) => pour && pour.lengthByKind[kind] > 0);
   const edges = kinds.map(
-    (kind): Row =>
+    (kind): LegendRow =>
       (x, y, width) => [
         line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, EDGE_STYLES[kind]),
         text(drawing.letters[kind], x + SAMPLE_MM + 2, y, { height: TEXT_MM, style: 'label' }),
-        said(layout.edgeKinds[kind], x + SAMPLE_MM + 9, y, width - SAMPLE_MM - 9),
+        said(layout.edgeKinds[kind], x + WORDS_MM, y, width - WORDS_MM),
       ],
   );
-  const strip: readonly Row[] =
+  const strip: readonly LegendRow[] =
     joints && joints.isolation.length > 0
       ? [
           (x, y, width) => [
             line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, 'strip'),
-            said(layout.strip, x + SAMPLE_MM + 9, y, width - SAMPLE_MM - 9),
+            said(layout.strip, x + WORDS_MM, y, width - WORDS_MM),
           ],
         ]
       : [];
+  return [
+    ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip] : []),
+    ...groundRows(job, layout, WORDS_MM),
+    ...utilityRows(job, { sheet, drawing }),
+  ];
+}
+
+export function said(words: string, x: number, y: number, width: number): Mark {
+  return text(shortened(words, TEXT_MM, width), x, y, { height: TEXT_MM });
+}
+
+export function heading(words: string): LegendRow {
+  return (x, y) => [text(words, x, y, { height: TEXT_MM, style: 'label' })];
+}
+
+/**
+ * A row for each kind of ground that is on the plan.
+ * @param words From the left of a row to its words, mm.
+ */
+export function groundRows(job: Job, layout: LayoutWords, words: number): readonly LegendRow[] {
   const drawn = new Set(job.features.map(({ kind }) => kind));
   const grounds = GROUND.filter(([, of]) => of.some((kind) => drawn.has(kind))).map(
-    ([material]): Row =>
+    ([material]): LegendRow =>
       (x, y, width) => {
         const box: Rect = { x, y: y - 2.9, width: SAMPLE_MM, height: 3.5 };
         return [
           filled(box, material),
           frame(box),
-          said(layout.materials[material], x + SAMPLE_MM + 9, y, width - SAMPLE_MM - 9),
+          said(layout.materials[material], x + words, y, width - words),
         ];
       },
   );
-  return [
-    ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip] : []),
-    ...(grounds.length > 0 ? [heading(layout.ground), ...grounds] : []),
-    ...utilityRows(job, { sheet, drawing }),
-  ];
+  return grounds.length > 0 ? [heading(layout.ground), ...grounds] : [];
 }

@@ -1,34 +1,25 @@
 import type { KeyedSize } from '../../drawing/dimension/board.ts';
 import type { Mark } from '../../drawing/marks.ts';
 import type { Job } from '../../job/job.ts';
-import type { Figure, Note, Ticket } from '../../takeoff/figure.ts';
+import type { Figure, Note, Station, Ticket } from '../../takeoff/figure.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { tickets } from '../../takeoff/tickets.ts';
-import { formatNumber } from '../../units/format.ts';
 import { printable } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
-import { sayNote, sayQuantity } from '../words/say.ts';
-import {
-  type Block,
-  figureRow,
-  flow,
-  heading,
-  paragraph,
-  subheading,
-  tableBlocks,
-} from './blocks.ts';
-import { keyedLine } from './keyTable.ts';
+import { sayQuantity } from '../words/say.ts';
+import { type Block, figureRow, flow, heading, paragraph, subheading } from './blocks.ts';
+import { columnsOf, keyedBlocks, notesBlocks, type Plain, ticketTableBlocks } from './jobBlocks.ts';
 
-const GUTTER = 7;
-/** A column is about this wide, mm. */
-const COLUMN = 84;
-
-/** The material list, what it rests on and what to look out for: as many pages as it takes. */
+/**
+ * The material list, what it rests on and what to look out for: as many pages as it takes.
+ * @param apart Stations whose tables and cautions stand on pages of their own.
+ */
 export function listPages(
   job: Job,
   takeoff: Takeoff,
   left: readonly KeyedSize[],
+  apart: readonly Station[],
   area: Rect,
   options: SheetOptions,
 ): readonly (readonly Mark[])[] {
@@ -40,12 +31,14 @@ export function listPages(
     if (done.lacks) lacks = true;
     return done.text;
   };
+  const isHere = ({ weight, station }: Note) => weight !== 'caution' || !apart.includes(station);
+  const notes = takeoff.notes.filter(isHere);
   const blocks = [
-    ...notesBlocks(job, takeoff.notes, 'stop', width, plain, options),
+    ...notesBlocks(job, notes, 'stop', width, plain, options),
     ...keyedBlocks(job, left, width, options),
-    ...materialBlocks(job, takeoff, width, plain, options),
-    ...notesBlocks(job, takeoff.notes, 'caution', width, plain, options),
-    ...notesBlocks(job, takeoff.notes, 'assumption', width, plain, options),
+    ...materialBlocks(job, takeoff, apart, width, plain, options),
+    ...notesBlocks(job, notes, 'caution', width, plain, options),
+    ...notesBlocks(job, notes, 'assumption', width, plain, options),
     ...crewNotes(job, width, plain, options),
   ];
   const all = lacks
@@ -54,39 +47,10 @@ export function listPages(
   return flow(all, columns);
 }
 
-function columnsOf({ x, y, width, height }: Rect): readonly Rect[] {
-  const inner = { x: x + 3, y: y + 1, width: width - 6, height: height - 3 };
-  const count = Math.max(1, Math.floor((inner.width + GUTTER) / (COLUMN + GUTTER)));
-  const each = (inner.width - (count - 1) * GUTTER) / count;
-  return Array.from({ length: count }, (_, i) => ({
-    ...inner,
-    x: inner.x + i * (each + GUTTER),
-    width: each,
-  }));
-}
-
-const NO_BREAK = '\u00a0';
-
-type Plain = (said: string) => string;
-
-function keyedBlocks(
-  job: Job,
-  left: readonly KeyedSize[],
-  width: number,
-  { words }: SheetOptions,
-): readonly Block[] {
-  if (left.length === 0) return [];
-  const { layout } = words.sheet;
-  return [
-    heading(layout.key, width),
-    ...(left.some(({ marked }) => !marked) ? paragraph(layout.keyDatum, width) : []),
-    ...left.flatMap((one) => paragraph(keyedLine(job, one, layout), width)),
-  ];
-}
-
 function materialBlocks(
   job: Job,
   takeoff: Takeoff,
+  apart: readonly Station[],
   width: number,
   plain: Plain,
   options: SheetOptions,
@@ -95,7 +59,10 @@ function materialBlocks(
   if (stations.length === 0) return [];
   return [
     heading(options.words.sheet.layout.materialList, width),
-    ...stations.flatMap((ticket) => ticketBlocks(job, ticket, width, plain, options)),
+    ...stations.flatMap((ticket) => {
+      const tables = apart.includes(ticket.station) ? [] : ticket.tables;
+      return ticketBlocks(job, { ...ticket, tables }, width, plain, options);
+    }),
   ];
 }
 
@@ -104,15 +71,10 @@ function ticketBlocks(
   { station, figures, tables }: Ticket,
   width: number,
   plain: Plain,
-  { words }: SheetOptions,
+  options: SheetOptions,
 ): readonly Block[] {
-  const { sheet } = words;
+  const { sheet } = options.words;
   const say = (value: Figure['value']) => plain(sayQuantity(sheet, value, job.units));
-  // The head of a column names what is counted; a length isn't broken at its fraction.
-  const cell = (value: Figure['value']) =>
-    value.of === 'count'
-      ? formatNumber(value.count)
-      : say(value).replaceAll(' ', value.of === 'length' ? NO_BREAK : ' ');
   return [
     subheading(sheet.stations[station], width),
     ...figures.map(({ key, value, role }) =>
@@ -124,52 +86,8 @@ function ticketBlocks(
         role === 'order',
       ),
     ),
-    ...tables.flatMap(({ key, columns, rows }) => [
-      subheading(sheet.tables[key], width),
-      ...tableBlocks(
-        columns.map((column) => sheet.columns[column]),
-        rows.map((row) => row.map(cell)),
-        width,
-      ),
-    ]),
+    ...ticketTableBlocks(job, tables, width, plain, options),
   ];
-}
-
-const SIGNS: Readonly<Record<Note['weight'], string>> = {
-  stop: '!',
-  caution: '!',
-  assumption: '•',
-};
-
-function notesBlocks(
-  job: Job,
-  notes: readonly Note[],
-  weight: Note['weight'],
-  width: number,
-  plain: Plain,
-  { words }: SheetOptions,
-): readonly Block[] {
-  const those = notes.filter((note) => note.weight === weight);
-  if (those.length === 0) return [];
-  return [
-    heading(words.sheet.weights[weight], width),
-    ...those.flatMap((note) => paragraph(noteText(job, note, plain, words), width, SIGNS[weight])),
-  ];
-}
-
-/** What a note says, with the names of what it concerns in front, where they have any. */
-function noteText(
-  { features, units }: Job,
-  note: Note,
-  plain: Plain,
-  { sheet, drawing }: SheetOptions['words'],
-): string {
-  const names = (note.features ?? []).flatMap((id) => {
-    const feature = features.find((one) => one.id === id);
-    return feature ? [feature.name.trim() || drawing.kinds[feature.kind]] : [];
-  });
-  const said = sayNote(sheet, note, units);
-  return plain(names.length > 0 ? `${[...new Set(names)].join(', ')}: ${said}` : said);
 }
 
 function crewNotes(

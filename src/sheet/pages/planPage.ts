@@ -10,14 +10,15 @@ import type { SheetOptions } from '../sheetOptions.ts';
 import { BARS_HEIGHT, bars } from './bars.ts';
 import type { ScaledPlan } from './fitPlan.ts';
 import { keyedLine } from './keyTable.ts';
-import { legendRows, ROW_MM, TEXT_MM } from './legend.ts';
+import { type LegendRow, ROW_MM, TEXT_MM } from './legend.ts';
 import { NOTICE_LINES, NOTICE_MM, type PlanFrame, roomFor } from './planFrame.ts';
 
-/** The parts of the layout page but for its title block, and the keyed sizes that found no room in its list. */
+/** The parts of a page with a plan but for its title block, and the keyed sizes that found no room in its list. */
 export function planParts(
   job: Job,
   takeoff: Takeoff,
   { frame, scale, plan, centre, fits }: ScaledPlan,
+  legend: readonly LegendRow[],
   options: SheetOptions,
 ): {
   readonly parts: readonly SheetPart[];
@@ -40,7 +41,6 @@ export function planParts(
     at: { x: room.x + room.width / 2, y: room.y + room.height / 2 },
     clip: room,
   };
-  const legend = legendRows(job, takeoff, options.words);
   const side = sideOf(frame, legend.length);
   const { lines, left } = keyLines(job, plan.keyed, side.key, options);
   const withheld = takeoff.pour ? [] : withheldWords(job, frame, options);
@@ -48,6 +48,7 @@ export function planParts(
     ...(fits ? [] : [layout.notToScale]),
     ...(isOtherScale(job, scale, options) ? [layout.noScale(options.scale ?? '')] : []),
     ...(lacks || lettersLack(job) ? [layout.lettersMissing] : []),
+    ...(plan.unmeasured.length > 0 ? [unmeasuredWords(plan.unmeasured, options)] : []),
   ].flatMap((said) => wrapped(said, TEXT_MM, side.bars.width));
   return {
     lacks,
@@ -71,6 +72,14 @@ export function planParts(
       ]),
     ],
   };
+}
+
+/** On the page there is room for some; all stand over the stake list. */
+const UNMEASURED_MOST = 8;
+
+function unmeasuredWords(runs: readonly string[], { words }: SheetOptions): string {
+  const { forms } = words.sheet.layout;
+  return runs.length > UNMEASURED_MOST ? forms.manyUnmeasured : forms.unmeasured(runs.join(', '));
 }
 
 /** Whether a scale that was asked for had to give way. */

@@ -107,10 +107,40 @@ function paintSymbol(
     case 'stake':
       pen.fill(square, INK);
       return;
-    case 'stake-blocked':
+    case 'stake-hand':
       pen.fill(square, PAPER);
       stroke(square);
-      stroke([...line(-half, -half, half, half), ...line(-half, half, half, -half)]);
+      pen.fill(dot(at, size * 0.2), INK);
+      return;
+    case 'stake-inside':
+      pen.fill(square, PAPER);
+      stroke(square);
+      return;
+    case 'weight': {
+      const onCorner = polygonSteps([
+        spot(0, -half * 1.2),
+        spot(half * 1.2, 0),
+        spot(0, half * 1.2),
+        spot(-half * 1.2, 0),
+      ]);
+      pen.fill(onCorner, PAPER);
+      stroke(onCorner);
+      return;
+    }
+    case 'end-bar':
+      stroke(line(0, -half, 0, half));
+      return;
+    case 'look-here': {
+      const triangle = polygonSteps([spot(0, half), spot(half, -half), spot(-half, -half)]);
+      pen.fill(triangle, PAPER);
+      stroke(triangle);
+      stroke(line(0, half * 0.4, 0, -half * 0.3));
+      pen.fill(dot(spot(0, -half * 0.68), size * 0.06), INK);
+      return;
+    }
+    case 'origin':
+      pen.fill(dot(at, half), PAPER);
+      stroke(dot(at, half));
       return;
     case 'tick': {
       const reach = half * Math.SQRT1_2;

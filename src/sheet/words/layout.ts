@@ -1,3 +1,5 @@
+import { formsSheetEn } from './formsSheetEn.ts';
+
 /** Words of the printed sheet. */
 export const layoutEn = {
   sheet: 'Crew sheet',
@@ -48,6 +50,8 @@ export const layoutEn = {
     'block-out': 'Block-out',
     name: '',
     corner: 'Corner',
+    board: 'Board',
+    run: 'Run',
   },
   keyPlace: (x: string, y: string) => `at ${x} across, ${y} up`,
   keyDatum: 'Places are from the first corner of the pad: across to the right, then up the page.',
@@ -74,6 +78,7 @@ export const layoutEn = {
     `${mark}: ${feature}, its corner ${letter}.`,
   measured: 'Measured',
   notes: 'Notes for the crew',
+  forms: formsSheetEn,
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',
 };
 

@@ -186,15 +186,52 @@ function paintSymbol(context: CanvasRenderingContext2D, mark: SymbolMark, look: 
   context.fillStyle = palette.ink;
   context.beginPath();
   switch (symbol) {
-    case 'stake-blocked':
+    case 'stake-hand':
       context.rect(-half, -half, 2 * half, 2 * half);
-      context.moveTo(-half, -half);
-      context.lineTo(half, half);
-      context.moveTo(-half, half);
-      context.lineTo(half, -half);
-      context.strokeStyle = palette.stop;
-      context.lineWidth = 2;
+      fillAndStroke(context, palette.paper);
+      context.beginPath();
+      context.arc(0, 0, half * 0.45, 0, 2 * Math.PI);
+      context.fillStyle = palette.ink;
+      context.fill();
+      break;
+    case 'stake-inside':
+      context.rect(-half, -half, 2 * half, 2 * half);
+      fillAndStroke(context, palette.paper);
+      break;
+    case 'weight':
+      context.moveTo(0, -half * 1.2);
+      context.lineTo(half * 1.2, 0);
+      context.lineTo(0, half * 1.2);
+      context.lineTo(-half * 1.2, 0);
+      context.closePath();
+      fillAndStroke(context, palette.paper);
+      break;
+    case 'end-bar':
+      context.moveTo(0, -half);
+      context.lineTo(0, half);
       context.stroke();
+      break;
+    case 'look-here':
+      context.moveTo(0, -half);
+      context.lineTo(half, half);
+      context.lineTo(-half, half);
+      context.closePath();
+      context.strokeStyle = palette.stop;
+      context.lineWidth = 1.8;
+      fillAndStroke(context, palette.paper);
+      context.beginPath();
+      context.moveTo(0, -half * 0.4);
+      context.lineTo(0, half * 0.3);
+      context.stroke();
+      context.beginPath();
+      context.arc(0, half * 0.66, half * 0.13, 0, 2 * Math.PI);
+      context.fillStyle = palette.stop;
+      context.fill();
+      break;
+    case 'origin':
+      context.arc(0, 0, half, 0, 2 * Math.PI);
+      context.strokeStyle = palette.chalk;
+      fillAndStroke(context, palette.paper);
       break;
     case 'tick':
       context.moveTo(-half * Math.SQRT1_2, half * Math.SQRT1_2);
@@ -234,4 +271,10 @@ function paintSymbol(context: CanvasRenderingContext2D, mark: SymbolMark, look: 
       symbol satisfies never;
   }
   context.restore();
+}
+
+function fillAndStroke(context: CanvasRenderingContext2D, fill: string): void {
+  context.fillStyle = fill;
+  context.fill();
+  context.stroke();
 }

@@ -139,7 +139,20 @@ describe('texts', () => {
 });
 
 test('what is saved is restored, so that one mark leaves nothing on the next', () => {
-  const symbols = ['stake', 'stake-blocked', 'tick', 'arrow', 'cross', 'dot', 'north'] as const;
+  const symbols = [
+    'stake',
+    'stake-hand',
+    'stake-inside',
+    'weight',
+    'end-bar',
+    'look-here',
+    'origin',
+    'tick',
+    'arrow',
+    'cross',
+    'dot',
+    'north',
+  ] as const;
   const marks = symbols.map(
     (symbol): Mark => ({
       kind: 'symbol',

@@ -1,0 +1,110 @@
+import type { KeyedSize } from '../../drawing/dimension/board.ts';
+import type { Job } from '../../job/job.ts';
+import type { Figure, Note, TicketTable } from '../../takeoff/figure.ts';
+import { formatNumber } from '../../units/format.ts';
+import type { Rect } from '../page.ts';
+import type { SheetOptions } from '../sheetOptions.ts';
+import { sayNote, sayQuantity } from '../words/say.ts';
+import { type Block, heading, paragraph, subheading, tableBlocks } from './blocks.ts';
+import { keyedLine } from './keyTable.ts';
+
+const GUTTER = 7;
+/** A column is about this wide, mm. */
+const COLUMN = 84;
+
+/** The columns that lists run down in. */
+export function columnsOf({ x, y, width, height }: Rect): readonly Rect[] {
+  const inner = { x: x + 3, y: y + 1, width: width - 6, height: height - 3 };
+  const count = Math.max(1, Math.floor((inner.width + GUTTER) / (COLUMN + GUTTER)));
+  const each = (inner.width - (count - 1) * GUTTER) / count;
+  return Array.from({ length: count }, (_, i) => ({
+    ...inner,
+    x: inner.x + i * (each + GUTTER),
+    width: each,
+  }));
+}
+
+const NO_BREAK = '\u00a0';
+
+/** Makes a text printable. */
+export type Plain = (said: string) => string;
+
+/** Sizes that found no room on a plan nor in the list beside it. */
+export function keyedBlocks(
+  job: Job,
+  left: readonly KeyedSize[],
+  width: number,
+  { words }: SheetOptions,
+): readonly Block[] {
+  if (left.length === 0) return [];
+  const { layout } = words.sheet;
+  return [
+    heading(layout.key, width),
+    ...(left.some(({ marked }) => !marked) ? paragraph(layout.keyDatum, width) : []),
+    ...left.flatMap((one) => paragraph(keyedLine(job, one, layout), width)),
+  ];
+}
+
+/** A ticket's tables, each under its name. */
+export function ticketTableBlocks(
+  job: Job,
+  tables: readonly TicketTable[],
+  width: number,
+  plain: Plain,
+  { words: { sheet } }: SheetOptions,
+): readonly Block[] {
+  // The head of a column names what is counted; a length isn't broken at its fraction.
+  const cell = (value: Figure['value']) =>
+    value.of === 'count'
+      ? formatNumber(value.count)
+      : plain(sayQuantity(sheet, value, job.units)).replaceAll(
+          ' ',
+          value.of === 'length' ? NO_BREAK : ' ',
+        );
+  return tables.flatMap(({ key, columns, rows }) => [
+    subheading(sheet.tables[key], width),
+    ...tableBlocks(
+      columns.map((column) => sheet.columns[column]),
+      rows.map((row) => row.map(cell)),
+      width,
+    ),
+  ]);
+}
+
+const SIGNS: Readonly<Record<Note['weight'], string>> = {
+  stop: '!',
+  caution: '!',
+  assumption: '•',
+};
+
+/** Notes of a weight under its heading, each with the names of what it concerns. */
+export function notesBlocks(
+  job: Job,
+  notes: readonly Note[],
+  weight: Note['weight'],
+  width: number,
+  plain: Plain,
+  { words }: SheetOptions,
+): readonly Block[] {
+  const those = notes.filter((note) => note.weight === weight);
+  if (those.length === 0) return [];
+  return [
+    heading(words.sheet.weights[weight], width),
+    ...those.flatMap((note) => paragraph(noteText(job, note, plain, words), width, SIGNS[weight])),
+  ];
+}
+
+/** What a note says, with the names of what it concerns in front, where they have any. */
+function noteText(
+  { features, units }: Job,
+  note: Note,
+  plain: Plain,
+  { sheet, drawing }: SheetOptions['words'],
+): string {
+  const names = (note.features ?? []).flatMap((id) => {
+    const feature = features.find((one) => one.id === id);
+    return feature ? [feature.name.trim() || drawing.kinds[feature.kind]] : [];
+  });
+  const said = sayNote(sheet, note, units);
+  return plain(names.length > 0 ? `${[...new Set(names)].join(', ')}: ${said}` : said);
+}
