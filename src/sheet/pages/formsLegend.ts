@@ -41,7 +41,7 @@ export function formsLegendRows(
       : []),
     ...(stakes ? [row(runningSample, words.running)] : []),
     ...groundRows(job, layout, WORDS_MM),
-    ...utilityRows(job, pageWords),
+    ...utilityRows(job, pageWords, WORDS_MM),
   ];
 }
 

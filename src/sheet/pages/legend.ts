@@ -56,7 +56,7 @@ export function legendRows(
   return [
     ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip] : []),
     ...groundRows(job, layout, WORDS_MM),
-    ...utilityRows(job, { sheet, drawing }),
+    ...utilityRows(job, { sheet, drawing }, WORDS_MM),
   ];
 }
 

@@ -9,17 +9,21 @@ import type { PageWords } from '../sheetOptions.ts';
 
 const TEXT_MM = 2.5;
 const SAMPLE_MM = 15;
-/** From the left of a row to its words, mm. */
-const WORDS_MM = SAMPLE_MM + 9;
-
 type Row = (x: number, y: number, width: number) => readonly Mark[];
 
-/** A row for each kind of buried line on the plan, and one for the ground on either side of it. */
-export function utilityRows(job: Job, { sheet: { layout }, drawing }: PageWords): readonly Row[] {
+/**
+ * A row for each kind of buried line on the plan, and one for the ground on either side of it.
+ * @param from From the left of a row to its words, mm.
+ */
+export function utilityRows(
+  job: Job,
+  { sheet: { layout }, drawing }: PageWords,
+  from: number,
+): readonly Row[] {
   const drawn = new Set(utilityLines(job).map(({ service }) => service));
   if (drawn.size === 0) return [];
   const said = (words: string, x: number, y: number, width: number) =>
-    text(shortened(words, TEXT_MM, width - WORDS_MM), x + WORDS_MM, y, { height: TEXT_MM });
+    text(shortened(words, TEXT_MM, width - from), x + from, y, { height: TEXT_MM });
   const lines = SERVICES.filter((service) => drawn.has(service)).map((service): Row => {
     const { name, short } = drawing.services[service];
     return (x, y, width) => [

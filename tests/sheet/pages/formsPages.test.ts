@@ -2,14 +2,16 @@ import { describe, expect, test } from 'vitest';
 import type { Mark } from '../../../src/drawing/marks.ts';
 import { demoJob } from '../../../src/job/demo.ts';
 import type { Job } from '../../../src/job/job.ts';
-import { blankJob } from '../../../src/job/start.ts';
+import { blankJob, rectangleJob } from '../../../src/job/start.ts';
 import { formsLegendRows } from '../../../src/sheet/pages/formsLegend.ts';
+import { STROKES } from '../../../src/sheet/paint/strokes.ts';
 import { en } from '../../../src/sheet/words/en.ts';
 import type { Takeoff } from '../../../src/takeoff/result.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { ticketOf } from '../../../src/takeoff/tickets.ts';
-import { INCH } from '../../../src/units/grid.ts';
+import { FOOT, INCH } from '../../../src/units/grid.ts';
 import { pdfOf, sheetOf, words, writtenOn } from '../made.ts';
+import { contentStreams, drawnLines } from '../readPdf.ts';
 
 const { forms: said, page: pageOf } = en.layout;
 
@@ -64,10 +66,24 @@ describe('forms and stakes on the sheet', () => {
     expect(formsPagesOf(blankJob())).toEqual([]);
   });
 
-  test('the PDF has its marks as text that can be selected', async () => {
-    const pdf = await pdfOf([formsPagesOf(demoJob())[0]!]);
-    expect(pdf.startsWith('%PDF')).toBe(true);
-    expect(pdf).toContain('/Count 1');
+  test('in the PDF a board is as long as it is cut, at the scale of the page', async () => {
+    const made = rectangleJob(10 * FOOT, 8 * FOOT);
+    if (!made.ok) throw new Error('no job');
+    const truck = [{ id: 't', size: '2x4', length: 12 * FOOT, count: 4, twisted: false } as const];
+    const job = { ...made.value, lumber: { truck, yard: [] } };
+    const longest = Math.max(
+      ...takeoff(job).boards!.plan.boards.flatMap(({ pieces }) => pieces.map((one) => one.length)),
+    );
+    const plan = formsPagesOf(job)[0]!;
+    const { gridPerMm } = plan.parts[0]!;
+    const [content] = contentStreams(await pdfOf([plan]));
+    const boards = drawnLines(content!).filter(({ width }) => width === STROKES.board.width);
+    // Closed outlines: the two long sides, or half a side where the other half lies under another board.
+    const lengths = boards.map(
+      ({ from, to }) => (Math.hypot(to[0] - from[0], to[1] - from[1]) * 25.4) / 72,
+    );
+    const paper = longest / gridPerMm;
+    expect(lengths.some((one) => [1, 2].some((n) => Math.abs(n * one - paper) < 0.01))).toBe(true);
   });
 });
 

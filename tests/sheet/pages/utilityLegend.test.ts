@@ -19,7 +19,7 @@ function line(service: Service): Feature {
 
 function rows(...services: readonly Service[]) {
   const job = { ...blankJob(), features: services.map(line) };
-  return utilityRows(job, { sheet, drawing }).map((row) =>
+  return utilityRows(job, { sheet, drawing }, 24).map((row) =>
     row(0, 0, 80).flatMap((mark) => {
       if (mark.kind === 'text') return [mark.text];
       return mark.kind === 'line' && mark.style.startsWith('utility') ? [mark.style] : [];
