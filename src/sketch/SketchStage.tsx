@@ -14,7 +14,6 @@ import { SketchCanvas } from './paintKonva.tsx';
 import { extentOf, siteOf } from './site.ts';
 import { spokenSelection, spokenSnap, spokenStake } from './spoken.ts';
 import { meaningOf } from './stageKeys.ts';
-import { stakesInHand } from './stakesInHand.ts';
 import type { Showing } from './tools/machine.ts';
 import type { Scene, Selection, ToolName } from './tools/tool.ts';
 import { useDrawing } from './useDrawing.ts';
@@ -23,6 +22,7 @@ import { useHand, useStandingJob } from './useHand.ts';
 import { usePalette } from './usePalette.ts';
 import { usePointers } from './usePointers.ts';
 import { useSize } from './useSize.ts';
+import { useStakesInHand } from './useStakesInHand.ts';
 import {
   areInSight,
   fitView,
@@ -132,10 +132,8 @@ export function SketchStage(props: SketchStageProps) {
     if (inBar) frame.current?.focus();
   }
 
-  const stakes = useMemo(
-    () => stakesInHand(job, takeoff, station, tool === 'pick' ? selection : null, showing),
-    [job, takeoff, station, tool, selection, showing],
-  );
+  const inPick = tool === 'pick' ? selection : null;
+  const stakes = useStakesInHand(job, takeoff, station, inPick, showing);
   const selected = job.features.find(({ id }) => id === selection?.feature) ?? null;
   const barPlace =
     view && size ? placeOfBar(standing, selection, stakes.picked?.face, view, size) : 'below';
@@ -195,7 +193,7 @@ export function SketchStage(props: SketchStageProps) {
         takeoff={takeoff}
         stakes={stakes}
         showing={showing}
-        selection={tool === 'pick' ? selection : null}
+        selection={inPick}
         asking={asking}
         onAsk={setAsking}
         onTyped={(typed) => send({ kind: 'typed', typed })}

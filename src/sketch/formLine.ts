@@ -1,8 +1,9 @@
 import type { Point } from '../geometry/point.ts';
-import type { Job } from '../job/job.ts';
+import type { HandStake, Job } from '../job/job.ts';
 import { placeAlong } from '../takeoff/forms/along.ts';
 import { nearestOnRuns } from '../takeoff/forms/nearestOnRuns.ts';
-import type { FormRun, Stake, Takeoff } from '../takeoff/result.ts';
+import type { FormRun, FormsResult, Stake, Takeoff } from '../takeoff/result.ts';
+import { handPlaces } from '../takeoff/stakes/byHand.ts';
 import { HALF_STAKE } from '../takeoff/stakes/rules.ts';
 import type { Grid } from '../units/grid.ts';
 
@@ -34,6 +35,8 @@ export interface FormLine {
   readonly runs: readonly FormRun[];
   /** Along each run in turn. */
   readonly stakes: readonly SiteStake[];
+  /** Set by hand, but on no form any more: the sketch has changed since. */
+  readonly off: readonly HandStake[];
 }
 
 /** Everything on the forms that can be picked. Null where no forms could be figured. */
@@ -46,14 +49,25 @@ export function formLineOf(job: Job, takeoff: Takeoff): FormLine | null {
     return found ? [drivenStake(found.run, stake)] : [];
   });
   const standing = new Set(driven.map(({ hand }) => hand));
-  const others = job.handStakes.flatMap((stake): readonly SiteStake[] => {
-    if (standing.has(stake.id)) return [];
-    const place = placeNear(forms.runs, stake.at);
-    return place ? [{ ...place, is: stake.is, hand: stake.id }] : [];
-  });
+  const { places, off } = setByHand(job.handStakes, forms);
+  const others = places.filter(({ hand }) => !standing.has(hand));
   const order = (stake: SiteStake) => runs.get(stake.run.mark)?.index ?? 0;
   const all = [...driven, ...others].sort((a, b) => order(a) - order(b) || a.along - b.along);
-  return { runs: forms.runs, stakes: all };
+  return { runs: forms.runs, stakes: all, off };
+}
+
+/** Stakes set by hand where they fall on the forms, pinned or taken away. */
+export function setByHand(
+  stakes: readonly HandStake[],
+  { runs }: FormsResult,
+): { readonly places: readonly SiteStake[]; readonly off: readonly HandStake[] } {
+  const { byRun, off } = handPlaces(stakes, runs);
+  const places = runs.flatMap((run) =>
+    (byRun.get(run.mark) ?? []).map(
+      ({ id, is, along }): SiteStake => ({ ...placeOn(run, along), is, hand: id }),
+    ),
+  );
+  return { places, off };
 }
 
 function drivenStake(run: FormRun, { along, hand }: Stake): SiteStake {
@@ -65,17 +79,17 @@ function drivenStake(run: FormRun, { along, hand }: Stake): SiteStake {
 
 /** The stake that was picked, in a takeoff that may be of a later frame; null when it is no longer there. */
 export function pickedIn(job: Job, takeoff: Takeoff, picked: PickedStake): SiteStake | null {
-  const runs = takeoff.forms?.runs ?? [];
+  const { forms } = takeoff;
+  if (!forms) return null;
   const driven = takeoff.stakes?.stakes.find((stake) =>
     'hand' in picked
       ? stake.hand === picked.hand
       : stake.hand === undefined && stake.run === picked.run && stake.along === picked.along,
   );
-  const run = driven && runs.find(({ mark }) => mark === driven.run);
+  const run = driven && forms.runs.find(({ mark }) => mark === driven.run);
   if (driven && run) return drivenStake(run, driven);
   const set = 'hand' in picked ? job.handStakes.find(({ id }) => id === picked.hand) : undefined;
-  const place = set && placeNear(runs, set.at);
-  return set && place ? { ...place, is: set.is, hand: set.id } : null;
+  return (set && setByHand([set], forms).places[0]) ?? null;
 }
 
 export function isPicked(stake: SiteStake, picked: PickedStake | null | undefined): boolean {
@@ -91,12 +105,6 @@ export function pickOf({ hand, run, along }: SiteStake): PickedStake {
 export function placeOn(run: FormRun, along: Grid): FormPlace {
   const { x, y, outward } = placeAlong(run.edges, along);
   return { run, along, face: { x: Math.round(x), y: Math.round(y) }, outward };
-}
-
-/** The place on these runs that is nearest to a point. */
-export function placeNear(runs: readonly FormRun[], at: Point): FormPlace | null {
-  const near = nearestOnRuns(runs, at);
-  return near && placeOn(near.run, Math.round(near.along));
 }
 
 /** From where to where along a run the middle of a stake can be: no stake stands past the end of its board. */

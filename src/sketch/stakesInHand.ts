@@ -1,8 +1,7 @@
-import type { Job } from '../job/job.ts';
-import type { Station } from '../takeoff/figure.ts';
-import type { Takeoff } from '../takeoff/result.ts';
+import type { Job, UnitStyle } from '../job/job.ts';
+import type { FormsResult, Takeoff } from '../takeoff/result.ts';
 import { formatLength } from '../units/length.ts';
-import { type FormPlace, pickedIn, placeNear, type SiteStake } from './formLine.ts';
+import { type FormPlace, pickedIn, type SiteStake, setByHand } from './formLine.ts';
 import type { Showing } from './tools/machine.ts';
 import type { Selection } from './tools/tool.ts';
 
@@ -16,31 +15,33 @@ export interface StakesInHand {
   readonly lengths: readonly [string, string] | null;
 }
 
-export const NO_STAKES: StakesInHand = { removed: [], picked: null, lengths: null };
+/** Places on the forms that stakes were taken away from. */
+export function removedPlaces(
+  handStakes: Job['handStakes'],
+  forms: FormsResult,
+): readonly FormPlace[] {
+  const removed = handStakes.filter(({ is }) => is === 'removed');
+  return setByHand(removed, forms).places;
+}
 
 /**
- * Stakes at the station of the forms. A stake that is dragged is where the hand has it, though the plan round it may be a
- * frame behind.
+ * The stake that is picked or dragged. A dragged one is where the hand has it, though the plan round it may be a frame
+ * behind.
  */
-export function stakesInHand(
+export function stakeInHand(
   job: Job,
   takeoff: Takeoff,
-  station: Station,
   selection: Selection | null,
   { sliding }: Showing,
-): StakesInHand {
-  const runs = takeoff.forms?.runs;
-  if (station !== 'forms' || !runs) return NO_STAKES;
-  const removed = job.handStakes.flatMap(({ is, at }) => {
-    const place = is === 'removed' ? placeNear(runs, at) : null;
-    return place ? [place] : [];
-  });
-  const selected = selection?.stake ? pickedIn(job, takeoff, selection.stake) : null;
-  const picked: SiteStake | null = sliding
-    ? { ...sliding.place, is: 'pinned', hand: sliding.hand }
-    : selected;
-  if (!picked) return { removed, picked, lengths: null };
-  const written = (length: number) => formatLength(length, job.units);
-  const { along, run } = picked;
-  return { removed, picked, lengths: [written(along), written(run.length - along)] };
+): SiteStake | null {
+  if (sliding) return { ...sliding.place, is: 'pinned', hand: sliding.hand };
+  return selection?.stake ? pickedIn(job, takeoff, selection.stake) : null;
+}
+
+/** How far a stake is from the start and from the end of its run, written. */
+export function lengthsAbout(
+  { along, run }: FormPlace,
+  units: UnitStyle,
+): readonly [string, string] {
+  return [formatLength(along, units), formatLength(run.length - along, units)];
 }

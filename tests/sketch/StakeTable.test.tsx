@@ -150,11 +150,11 @@ describe('the stakes of one run', () => {
 
 describe('by keyboard', () => {
   test('a stake is pinned where it is, or at a typed distance', () => {
-    type(says.cell(3, 'corner A'), '8-6');
     press(says.pin(2));
+    type(says.cell(3, 'corner A'), '8-6');
     expect(done).toEqual([
-      { do: 'pin-stake', at: { x: 8.5 * FOOT, y: 0 } },
       { do: 'pin-stake', at: { x: 4 * FOOT, y: 0 } },
+      { do: 'pin-stake', at: { x: 8.5 * FOOT, y: 0 } },
     ]);
   });
 
@@ -183,6 +183,14 @@ describe('by keyboard', () => {
     set(says.addAt('corner A'), '5-6');
     press(says.add);
     expect(done).toEqual([{ do: 'pin-stake', at: { x: 5.5 * FOOT, y: 0 } }]);
+  });
+
+  test('one that is on no form any more is named, and can be freed', () => {
+    job = withHandStakes(job, handStake('s1', 'pinned', 10, 5));
+    show();
+    expect(page.textContent).toContain(en.stakes.off.pinned);
+    press(en.stakes.free);
+    expect(done).toEqual([{ do: 'free-stake', id: 's1' }]);
   });
 
   test('all are freed at once', () => {

@@ -42,6 +42,14 @@ describe('stakes as a pointer finds them', () => {
     ]);
   });
 
+  test('one that is on no form any more is kept apart', () => {
+    const set = withHandStakes(job, handStake('s1', 'pinned', 10, 5));
+    const { stakes, off } = formLineFor(set);
+    expect(stakes.filter(({ hand }) => hand !== null)).toEqual([]);
+    expect(off).toEqual(set.handStakes);
+    expect(pickedIn(set, takeoff(set), { hand: 's1' })).toBeNull();
+  });
+
   test('a stake is found again by how it was picked, until it is gone', () => {
     const set = withHandStakes(job, handStake('s1', 'pinned', 5, 0));
     const figured = takeoff(set);

@@ -3,7 +3,7 @@ import { saidBroken } from '../../src/sketch/brokenRules.ts';
 import { placeOn } from '../../src/sketch/formLine.ts';
 import { runEnds } from '../../src/sketch/runEnds.ts';
 import { spokenStake } from '../../src/sketch/spoken.ts';
-import { stakesInHand } from '../../src/sketch/stakesInHand.ts';
+import { lengthsAbout, removedPlaces, stakeInHand } from '../../src/sketch/stakesInHand.ts';
 import { NOTHING } from '../../src/sketch/tools/machine.ts';
 import { en } from '../../src/sketch/words/en.ts';
 import type { BrokenRule } from '../../src/takeoff/result.ts';
@@ -22,28 +22,24 @@ const [run] = formLineFor(job).runs;
 if (!run) throw new Error('the pad has a run');
 
 describe('above the drawing', () => {
-  test('places that stakes were taken from, and the picked one with its distances', () => {
-    const shown = stakesInHand(job, figured, 'forms', { stake: { hand: 's1' } }, NOTHING);
-    expect(shown.removed.map(({ face }) => face.x / FOOT)).toEqual([12]);
-    expect(shown.picked).toMatchObject({ is: 'pinned', hand: 's1', along: 8 * FOOT });
-    expect(shown.lengths).toEqual(['8\'-0"', '12\'-0"']);
+  test('places that stakes were taken from', () => {
+    if (!figured.forms) throw new Error('the pad has forms');
+    const removed = removedPlaces(job.handStakes, figured.forms);
+    expect(removed.map(({ face }) => face.x / FOOT)).toEqual([12]);
+  });
+
+  test('the picked one, with its distances', () => {
+    const picked = stakeInHand(job, figured, { stake: { hand: 's1' } }, NOTHING);
+    expect(picked).toMatchObject({ is: 'pinned', hand: 's1', along: 8 * FOOT });
+    expect(picked && lengthsAbout(picked, job.units)).toEqual(['8\'-0"', '12\'-0"']);
+    expect(stakeInHand(job, { notes: [] }, { stake: { hand: 's1' } }, NOTHING)).toBeNull();
+    expect(stakeInHand(job, figured, { feature: 'pad' }, NOTHING)).toBeNull();
   });
 
   test('a dragged one is where the hand has it', () => {
     const sliding = { place: placeOn(run, 9 * FOOT), hand: 's1' };
-    const shown = stakesInHand(job, figured, 'forms', null, { ...NOTHING, sliding });
-    expect(shown.picked).toMatchObject({ is: 'pinned', hand: 's1', along: 9 * FOOT });
-    expect(shown.lengths).toEqual(['9\'-0"', '11\'-0"']);
-  });
-
-  test('at other stations, and without forms, nothing', () => {
-    const picked = { stake: { hand: 's1' } };
-    for (const shown of [
-      stakesInHand(job, figured, 'steel', picked, NOTHING),
-      stakesInHand(job, { notes: [] }, 'forms', picked, NOTHING),
-    ]) {
-      expect(shown).toEqual({ removed: [], picked: null, lengths: null });
-    }
+    const picked = stakeInHand(job, figured, null, { ...NOTHING, sliding });
+    expect(picked).toMatchObject({ is: 'pinned', hand: 's1', along: 9 * FOOT });
   });
 });
 
@@ -63,7 +59,7 @@ describe('in words', () => {
   });
 
   test('the picked stake, for somebody who does not see it', () => {
-    const { picked } = stakesInHand(job, figured, 'forms', { stake: { hand: 's1' } }, NOTHING);
+    const picked = stakeInHand(job, figured, { stake: { hand: 's1' } }, NOTHING);
     if (!picked) throw new Error('it is picked');
     expect(spokenStake(job, picked, en)).toBe(
       'Selected: Stake on R1, pinned by hand, 8\'-0" from corner A',

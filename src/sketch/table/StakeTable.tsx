@@ -27,6 +27,14 @@ export function StakeTable(props: StakeTableProps) {
       <details className="change-feature" open>
         <summary>{says.title}</summary>
         {line && line.runs.length > 0 ? <RunStakes {...props} line={line} /> : <p>{says.none}</p>}
+        {(line?.off ?? []).map(({ id, is }) => (
+          <div key={id} className="change-row">
+            <span>{words.stakes.off[is]}</span>
+            <button type="button" onClick={() => pressCommand(props, { do: 'free-stake', id })}>
+              {words.stakes.free}
+            </button>
+          </div>
+        ))}
         {job.handStakes.length > 0 ? (
           <button type="button" onClick={() => pressCommand(props, { do: 'free-stakes' })}>
             {says.freeAll(job.handStakes.length)}

@@ -14,6 +14,10 @@ export const stakesEn = {
     pinned: 'pinned',
     removed: 'taken away',
   } satisfies Record<State, string>,
+  off: {
+    pinned: 'A pinned stake is on no form any more.',
+    removed: 'A place that a stake was taken from is on no form any more.',
+  } satisfies Record<Exclude<State, 'planned'>, string>,
   selected: (stake: string, fromStart: string, start: string) =>
     `Selected: ${stake}, ${fromStart} from ${start}`,
   start: 'the start',
