@@ -39,7 +39,7 @@ export const stakesEn = {
     splice: (found: string, allowed: string) =>
       `Leaves a splice without a stake on one side: the next is ${found} away, and ${allowed} is the most.`,
     blocked: (found: string, allowed: string) =>
-      `Can’t be driven here: ${found} is clear, and it takes ${allowed}.`,
+      `Can’t be driven here: it is ${found} from what is in the way, and ${allowed} is the least.`,
   } satisfies Record<BrokenRule['rule'], (found: string, allowed: string) => string>,
   table: {
     title: 'Stakes',
