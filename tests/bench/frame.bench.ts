@@ -5,10 +5,12 @@ import { en as drawingWords } from '../../src/drawing/words/en.ts';
 import { apply } from '../../src/job/commands.ts';
 import type { Job } from '../../src/job/job.ts';
 import { datumOf } from '../../src/sketch/datum.ts';
+import { formLineOf, pickedIn, pickOf } from '../../src/sketch/formLine.ts';
 import { PX_PER_MM } from '../../src/sketch/paint/fontSize.ts';
 import { handlesToPaint } from '../../src/sketch/paint/handles.ts';
 import { edgesOf, siteOf } from '../../src/sketch/site.ts';
 import { aim } from '../../src/sketch/tools/aim.ts';
+import { holdStake, slideStake } from '../../src/sketch/tools/slideStake.ts';
 import type { Scene } from '../../src/sketch/tools/tool.ts';
 import { fitView } from '../../src/sketch/view.ts';
 import type { Station } from '../../src/takeoff/figure.ts';
@@ -87,6 +89,28 @@ export function measureFrame(): void {
       serialize(moved);
       hand(moved);
     }),
+  );
+  const line = formLineOf(job, figured);
+  const stake = line?.stakes[Math.floor(line.stakes.length / 2)];
+  if (!line || !stake) throw new Error('the huge job has stakes');
+  const atForms: Scene = { ...scene, formLine: line };
+  say(
+    'a move of a stake: along the forms, preview, hand the job over, found again',
+    middle((frame) => {
+      const { face } = stake;
+      const spot = { x: 0, y: 0 };
+      const at = { x: face.x + 4000 * (frame + 1), y: face.y + 2500 * (frame + 1) };
+      const held = holdStake(stake, face, atForms);
+      const { state } = slideStake(held, { spot, at, touch: false }, atForms);
+      const outcome = state.command && apply(job, state.command);
+      if (!outcome?.ok) throw new Error('the stake could not be moved');
+      serialize(outcome.value);
+      pickedIn(job, figured, pickOf(stake));
+    }),
+  );
+  say(
+    'stakes taken hold of, once: the list that they are picked from',
+    middle(() => formLineOf(job, figured)),
   );
   say(
     'the takeoff comes in: its longest part unpacked',

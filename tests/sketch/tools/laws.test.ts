@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { takeUp } from '../../../src/sketch/tools/hand.ts';
 import type { ToolInput, ToolName } from '../../../src/sketch/tools/tool.ts';
 import { FOOT } from '../../../src/units/grid.ts';
+import { formLineFor } from '../forms.ts';
 import { jobOf, PAD, POST } from '../jobs.ts';
 import { commits, play, pointer, sceneOf, tap } from './scene.ts';
 
@@ -20,7 +21,13 @@ const TOOLS: readonly ToolName[] = [
 ];
 
 const job = jobOf(PAD, POST);
-const scenes = [sceneOf(job), sceneOf(job, { feature: 'pad', corner: 'pad-2' })];
+const formLine = formLineFor(job);
+const scenes = [
+  sceneOf(job),
+  sceneOf(job, { feature: 'pad', corner: 'pad-2' }),
+  sceneOf(job, null, [], formLine),
+  sceneOf(job, { stake: { run: 'R1', along: 4 * FOOT } }, [], formLine),
+];
 const touches = fc.boolean();
 const feet = fc.integer({ min: -4, max: 24 });
 
