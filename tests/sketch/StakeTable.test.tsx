@@ -9,8 +9,8 @@ import type { Selection } from '../../src/sketch/tools/tool.ts';
 import { en } from '../../src/sketch/words/en.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { FOOT } from '../../src/units/grid.ts';
-import { handStake, withHandStakes } from './forms.ts';
-import { jobOf, outline, PAD } from './jobs.ts';
+import { formsJob, handStake, withHandStakes } from './forms.ts';
+import { outline, PAD } from './jobs.ts';
 
 Reflect.set(globalThis, 'IS_REACT_ACT_ENVIRONMENT', true);
 
@@ -53,7 +53,7 @@ beforeEach(() => {
   page = document.createElement('main');
   document.body.append(page);
   root = createRoot(page);
-  job = jobOf(PAD);
+  job = formsJob(PAD);
   done = [];
   refused = [];
   selection = null;
@@ -125,7 +125,7 @@ describe('the stakes of one run', () => {
 
   test('a long one is shown in parts', () => {
     const far = 160;
-    job = jobOf(
+    job = formsJob(
       outline('far', 'pad', [
         [0, 0],
         [far, 0],
@@ -142,7 +142,7 @@ describe('the stakes of one run', () => {
   });
 
   test('without forms it says so', () => {
-    job = jobOf();
+    job = formsJob();
     show();
     expect(page.textContent).toContain(says.none);
   });

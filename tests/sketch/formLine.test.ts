@@ -9,10 +9,10 @@ import {
 } from '../../src/sketch/formLine.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { FOOT, INCH } from '../../src/units/grid.ts';
-import { formLineFor, handStake, withHandStakes } from './forms.ts';
-import { jobOf, PAD } from './jobs.ts';
+import { formLineFor, formsJob, handStake, withHandStakes } from './forms.ts';
+import { PAD } from './jobs.ts';
 
-const job = jobOf(PAD);
+const job = formsJob(PAD);
 const line = formLineFor(job);
 const [run] = line.runs;
 if (!run) throw new Error('the pad has a run');

@@ -3,11 +3,11 @@ import type { PickedStake } from '../../src/sketch/formLine.ts';
 import { hit, MOUSE_REACH_PX, TOUCH_REACH_PX } from '../../src/sketch/hit.ts';
 import { siteOf } from '../../src/sketch/site.ts';
 import { FOOT } from '../../src/units/grid.ts';
-import { formLineFor } from './forms.ts';
-import { jobOf, PAD } from './jobs.ts';
+import { formLineFor, formsJob } from './forms.ts';
+import { PAD } from './jobs.ts';
 
 /** Stakes of the lower edge stand at 1, 4, 7… ft; 30 px are a foot. */
-const job = jobOf(PAD);
+const job = formsJob(PAD);
 const site = siteOf(job);
 const formLine = formLineFor(job);
 const PX = FOOT / 30;

@@ -9,11 +9,11 @@ import { en } from '../../src/sketch/words/en.ts';
 import type { BrokenRule } from '../../src/takeoff/result.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { FOOT } from '../../src/units/grid.ts';
-import { formLineFor, handStake, withHandStakes } from './forms.ts';
-import { jobOf, outline, PAD } from './jobs.ts';
+import { formLineFor, formsJob, handStake, withHandStakes } from './forms.ts';
+import { outline, PAD } from './jobs.ts';
 
 const job = withHandStakes(
-  jobOf(PAD),
+  formsJob(PAD),
   handStake('s1', 'pinned', 8, 0),
   handStake('s2', 'removed', 12, 0),
 );
@@ -51,11 +51,11 @@ describe('in words', () => {
       [50, 0],
       [50, 9],
     ]);
-    const two = jobOf(PAD, other);
+    const two = formsJob(PAD, other);
     const [first] = formLineFor(two).runs;
     if (!first) throw new Error('the pads have runs');
     expect(runEnds(two, first, en).start).toBe('corner A of Pad 1');
-    expect(runEnds(jobOf(), first, en)).toEqual({ start: 'the start', end: 'the end' });
+    expect(runEnds(formsJob(), first, en)).toEqual({ start: 'the start', end: 'the end' });
   });
 
   test('the picked stake, for somebody who does not see it', () => {

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { takeUp } from '../../../src/sketch/tools/hand.ts';
 import type { ToolInput, ToolName } from '../../../src/sketch/tools/tool.ts';
 import { FOOT } from '../../../src/units/grid.ts';
-import { formLineFor } from '../forms.ts';
-import { jobOf, PAD, POST } from '../jobs.ts';
+import { formLineFor, formsJob } from '../forms.ts';
+import { PAD, POST } from '../jobs.ts';
 import { commits, play, pointer, sceneOf, tap } from './scene.ts';
 
 const TOOLS: readonly ToolName[] = [
@@ -20,7 +20,7 @@ const TOOLS: readonly ToolName[] = [
   'block-out-square',
 ];
 
-const job = jobOf(PAD, POST);
+const job = formsJob(PAD, POST);
 const formLine = formLineFor(job);
 const scenes = [
   sceneOf(job),

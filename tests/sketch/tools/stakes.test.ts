@@ -3,8 +3,8 @@ import type { PickedStake } from '../../../src/sketch/formLine.ts';
 import { takeUp } from '../../../src/sketch/tools/hand.ts';
 import type { Effect, Selection, ToolInput } from '../../../src/sketch/tools/tool.ts';
 import { FOOT, INCH } from '../../../src/units/grid.ts';
-import { formLineFor, handStake, withHandStakes } from '../forms.ts';
-import { jobOf, PAD } from '../jobs.ts';
+import { formLineFor, formsJob, handStake, withHandStakes } from '../forms.ts';
+import { PAD } from '../jobs.ts';
 import { commits, play, pointer, sceneOf, swipe, tap } from './scene.ts';
 
 /**
@@ -13,11 +13,11 @@ import { commits, play, pointer, sceneOf, swipe, tap } from './scene.ts';
  *   (0,0) +-+--+-o-+--x-+---+ (20,0)
  */
 const job = withHandStakes(
-  jobOf(PAD),
+  formsJob(PAD),
   handStake('s1', 'pinned', 8, 0),
   handStake('s2', 'removed', 12, 0),
 );
-const formLine = formLineFor(jobOf(PAD));
+const formLine = formLineFor(formsJob(PAD));
 const withHand = formLineFor(job);
 const PLANNED: PickedStake = { run: 'R1', along: 4 * FOOT };
 
@@ -25,7 +25,7 @@ function scene(picked?: PickedStake, hand = false) {
   const selection: Selection | null = picked ? { stake: picked } : null;
   return hand
     ? sceneOf(job, selection, [], withHand)
-    : sceneOf(jobOf(PAD), selection, [], formLine);
+    : sceneOf(formsJob(PAD), selection, [], formLine);
 }
 
 function selects(effects: readonly Effect[]) {
@@ -53,7 +53,7 @@ describe('a tap', () => {
 
   test('nearer to the next one than to the picked one takes the next', () => {
     const close = withHandStakes(
-      jobOf(PAD),
+      formsJob(PAD),
       handStake('s1', 'pinned', 8, 0),
       handStake('s2', 'pinned', 8.5, 0),
     );
