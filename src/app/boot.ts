@@ -24,7 +24,7 @@ import {
 import { createLiveTakeoffs } from './worker/live.ts';
 import { createSearch } from './worker/search.ts';
 import { startTakeoffWorker } from './worker/start.ts';
-import { startBoardSearch } from './worker/startSearch.ts';
+import { startBoardSearch, startMeshSearch } from './worker/startSearch.ts';
 
 interface First {
   readonly id: string;
@@ -60,12 +60,9 @@ export async function boot(): Promise<Begun> {
     patience: WORKER_PATIENCE_MS,
   });
 
-  const boards = createSearch({
-    start: startBoardSearch,
-    pause: SEARCH_PAUSE_MS,
-    seconds: SEARCH_SECONDS,
-    grace: SEARCH_GRACE_MS,
-  });
+  const times = { pause: SEARCH_PAUSE_MS, seconds: SEARCH_SECONDS, grace: SEARCH_GRACE_MS };
+  const boards = createSearch({ start: startBoardSearch, ...times });
+  const mesh = createSearch({ start: startMeshSearch, ...times });
 
   const saver = createSaver(
     async (id, job, kept) => {
@@ -98,7 +95,7 @@ export async function boot(): Promise<Begun> {
     },
     untried: first.stored,
     takeoffs,
-    searches: { boards },
+    searches: { boards, mesh },
     saver,
     keepTheme,
   });

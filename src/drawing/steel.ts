@@ -49,7 +49,7 @@ export function letterSteel(board: Board, { mesh }: SteelResult): void {
     const form = mesh?.plan.used[piece.used]?.form ?? 'sheet';
     letter(board, piece, words.meshMark(piece.mark, form, piece.used + 1), 0.9);
     const size = words.sides(lengthText(board, piece.length), lengthText(board, piece.width));
-    letter(board, piece, size, -0.9 - board.lettering.height);
+    letter(board, piece, size, -1.4 - 1.3 * board.lettering.height);
   }
 }
 
@@ -59,7 +59,7 @@ function letter(board: Board, piece: MeshPiece, text: string, off: number): void
   const angle = readingAngle(way);
   const up = { x: -Math.sin(angle), y: Math.cos(angle) };
   const length = Math.hypot(c!.x - a!.x, c!.y - a!.y);
-  for (const share of [0.5, 0.35, 0.65]) {
+  for (const share of [0.5, 0.35, 0.65, 0.25, 0.75]) {
     const lettered: Lettered = {
       text,
       at: along(along(a!, way, length * share), up, off),

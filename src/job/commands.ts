@@ -13,6 +13,7 @@ import { type SetEdgeDirection, setEdgeDirection } from './commands/setEdgeDirec
 import { type SetEdgeLength, setEdgeLength } from './commands/setEdgeLength.ts';
 import { type SetFeature, setFeature } from './commands/setFeature.ts';
 import { type SetLumber, setLumber } from './commands/setLumber.ts';
+import { type SetMeshStock, setMeshStock } from './commands/setMeshStock.ts';
 import { type SetPractices, setPractices } from './commands/setPractices.ts';
 import { type SetRise, setRise } from './commands/setRise.ts';
 import { type SetRound, setRound } from './commands/setRound.ts';
@@ -41,6 +42,7 @@ export type Command =
   | SetEdgeLength
   | SetEdgeDirection
   | SetPractices
+  | SetMeshStock
   | SetLumber
   | PinStake
   | RemoveStake
@@ -116,6 +118,8 @@ function carryOut(job: Job, command: Command): Outcome {
       return freeStake(job, command);
     case 'free-stakes':
       return freeStakes(job);
+    case 'set-mesh-stock':
+      return setMeshStock(job, command);
     case 'set-units':
       return setUnits(job, command);
     case 'set-text':

@@ -3,6 +3,7 @@ import { BoardsOnHand } from '../boards/BoardsOnHand.tsx';
 import { CornersPanel } from '../CornersPanel.tsx';
 import type { Desk } from '../jobs/desk.ts';
 import { LayoutSection } from '../layout/LayoutSection.tsx';
+import { MeshOnHand } from '../mesh/MeshOnHand.tsx';
 import { PracticesPanel } from '../practices/PracticesPanel.tsx';
 import { useAppState } from '../SessionContext.ts';
 import { SketchArea } from '../SketchArea.tsx';
@@ -34,6 +35,7 @@ export function SketchPlace({ station, desk }: SketchPlaceProps) {
           ticket: () => (
             <Guard of={guardOf} onExport={desk.exportOpen}>
               <TicketPanel station={station} />
+              {station === 'steel' ? <MeshOnHand /> : null}
               {station === 'forms' ? (
                 <>
                   <BoardsOnHand />

@@ -31,15 +31,17 @@ export function PracticesPanel() {
       {place === 'forms' ? (
         <FieldGroups groups={FORM_GROUPS} practices={practices} units={units} onPractices={put} />
       ) : (
-        FIELDS[place].map((field) => (
-          <FieldRow
-            key={field.key}
-            field={field}
-            practices={practices}
-            units={units}
-            onPractices={put}
-          />
-        ))
+        FIELDS[place]
+          .filter(({ shown }) => shown?.(practices) ?? true)
+          .map((field) => (
+            <FieldRow
+              key={field.key}
+              field={field}
+              practices={practices}
+              units={units}
+              onPractices={put}
+            />
+          ))
       )}
       {place === 'mix' ? <MixFields practices={practices} units={units} onPractices={put} /> : null}
     </section>

@@ -13,6 +13,8 @@ interface Named {
   readonly key: FieldKey;
   /** What practitioners do differently, said under the field. */
   readonly note?: NoteKey;
+  /** Absent: always. */
+  readonly shown?: (practices: Practices) => boolean;
 }
 
 /** One practice that is typed: how to read it out of the practices and how to put it back. */

@@ -1,7 +1,7 @@
-import type { Practices } from '../../job/job.ts';
 import { FOOT, type Grid, INCH, METRE, MILLIMETRE } from '../../units/grid.ts';
 import type { Place } from '../places/places.ts';
-import type { Field, FieldKey, NoteKey } from './field.ts';
+import type { Field, NoteKey } from './field.ts';
+import { STEEL_FIELDS } from './steelFields.ts';
 
 type Flat = 'thickness' | 'closeEnough';
 
@@ -15,29 +15,6 @@ function flat(key: Flat, least: Grid, most: Grid, note?: NoteKey): Field {
     get: (practices) => practices[key],
     put: (practices, value) => ({ ...practices, [key]: value }),
   };
-}
-
-function mesh(
-  key: FieldKey,
-  part: 'lapEnds' | 'lapSides' | 'cover' | 'leastPiece',
-  least: Grid,
-  most: Grid,
-  note?: NoteKey,
-): Field {
-  return {
-    kind: 'length',
-    key,
-    least,
-    most,
-    ...(note ? { note } : {}),
-    get: ({ steel }) => steel.mesh[part],
-    put: (practices, value) => putMesh(practices, { [part]: value }),
-  };
-}
-
-function putMesh(practices: Practices, change: Partial<Practices['steel']['mesh']>): Practices {
-  const { steel } = practices;
-  return { ...practices, steel: { ...steel, mesh: { ...steel.mesh, ...change } } };
 }
 
 function strip(key: 'existing' | 'wall' | 'steps' | 'blockOut', note?: NoteKey): Field {
@@ -65,14 +42,6 @@ const PIECE: Field = {
     ...practices,
     isolation: { ...practices.isolation, pieceLength },
   }),
-};
-
-const MESH_WEIGHT: Field = {
-  kind: 'area-weight',
-  key: 'meshWeight',
-  get: ({ steel }) => steel.mesh.own.weight,
-  put: (practices, weight) =>
-    putMesh(practices, { own: { ...practices.steel.mesh.own, weight }, style: 'own' }),
 };
 
 const BATCH: Field = {
@@ -105,13 +74,7 @@ const MINIMUM_BAGS: Field = {
 /** The practices that bear on each place's ticket. Forms have theirs in groups; mixes and the blend have their own form. */
 export const FIELDS: Readonly<Record<Exclude<Place, 'forms'>, readonly Field[]>> = {
   ground: [THICKNESS, flat('closeEnough', 0, 4 * INCH, 'closeEnough')],
-  steel: [
-    mesh('lapSides', 'lapSides', 0, METRE, 'lap'),
-    mesh('lapEnds', 'lapEnds', 0, METRE),
-    mesh('leastPiece', 'leastPiece', INCH, 5 * METRE),
-    mesh('cover', 'cover', 0, METRE, 'cover'),
-    MESH_WEIGHT,
-  ],
+  steel: STEEL_FIELDS,
   joints: [strip('existing', 'isolation'), strip('steps'), strip('wall'), strip('blockOut'), PIECE],
   mix: [THICKNESS, SHARE, MINIMUM_BAGS, BATCH],
   sheet: [],

@@ -1,5 +1,6 @@
 import { boardsEn } from './boardsEn.ts';
 import { layoutTradeEn } from './layoutTradeEn.ts';
+import { meshEn } from './meshEn.ts';
 import { planEn } from './planEn.ts';
 import { practicesEn } from './practicesEn.ts';
 
@@ -92,6 +93,7 @@ export const en = {
     'set-edge-direction': 'edge direction',
     'set-practices': 'practices',
     'set-lumber': 'boards on hand',
+    'set-mesh-stock': 'mesh on hand',
     'pin-stake': 'stake pinned',
     'remove-stake': 'stake taken away',
     'free-stake': 'stake freed',
@@ -190,6 +192,7 @@ export const en = {
   practices: practicesEn,
   layout: layoutTradeEn,
   boards: boardsEn,
+  mesh: meshEn,
   plan: planEn,
   sheet: {
     title: 'Crew sheet',

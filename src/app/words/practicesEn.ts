@@ -1,4 +1,5 @@
 import { practicesFormsEn } from './practicesFormsEn.ts';
+import { practicesSteelEn } from './practicesSteelEn.ts';
 
 /** What each practice is, in words, and how far practitioners differ. Sources are in words, for people. */
 export const practicesEn = {
@@ -12,6 +13,7 @@ export const practicesEn = {
   depthDiffers: (thickness: string, depth: string) =>
     `The board and its gap give ${depth}; the volume is figured at ${thickness}.`,
   units: {
+    plain: '',
     psi: 'psi',
     megapascals: 'MPa',
     millionPsi: 'million psi',
@@ -30,17 +32,14 @@ export const practicesEn = {
   choices: {
     'duplex-nails': 'Duplex nails',
     screws: 'Screws',
+    ...practicesSteelEn.choices,
   },
   sign: 'Type the sign alone, like $: four letters at most, no digits.',
   fields: {
     thickness: { label: 'Thickness' },
     closeEnough: { label: 'Close enough' },
     ...practicesFormsEn.fields,
-    lapSides: { label: 'Lap at sides' },
-    lapEnds: { label: 'Lap at ends' },
-    leastPiece: { label: 'Smallest piece of mesh' },
-    cover: { label: 'Cover at the edge' },
-    meshWeight: { label: 'Mesh weight' },
+    ...practicesSteelEn.fields,
     existing: { label: 'Strip against existing slab' },
     wall: { label: 'Strip against walls' },
     steps: { label: 'Strip against steps' },
@@ -85,14 +84,7 @@ export const practicesEn = {
       source: 'Our own default, no source.',
     },
     ...practicesFormsEn.notes,
-    lap: {
-      says: 'Seen: one square, one square plus 2 in, 4 in, 6 in. Ask what your inspector wants.',
-      source: 'Published pages disagree; common practice.',
-    },
-    cover: {
-      says: 'From the edge of the pour to the nearest wire. Ground contact and salt want more. Ask locally.',
-      source: 'Common practice, no source.',
-    },
+    ...practicesSteelEn.notes,
     isolation: {
       says: 'Filler seen from 1/4 in to 1 in thick, where new concrete meets anything that stays. It lets the slab move without cracking.',
       source: 'Published specifications disagree.',

@@ -142,7 +142,9 @@ export function createLiveTakeoffs(setup: LiveTakeoffSetup): LiveTakeoffs {
 
 /** Whether two hold the very same answers. */
 function sameFinds(a: Searched, b: Searched): boolean {
-  return a.boards?.plan === b.boards?.plan && a.boards?.key === b.boards?.key;
+  return (['boards', 'mesh'] as const).every(
+    (trade) => a[trade]?.plan === b[trade]?.plan && a[trade]?.key === b[trade]?.key,
+  );
 }
 
 export function countCorners(job: Job): number {

@@ -1,5 +1,7 @@
 import type { BoardPlan, BoardProblem } from '../../takeoff/boards/plan.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
+import type { Searched } from '../../takeoff/searched.ts';
+import type { MeshPlan, MeshProblem } from '../../takeoff/steel/plan.ts';
 import type { Place } from '../places/places.ts';
 import type { AppState } from '../state.ts';
 import type { Store } from '../store.ts';
@@ -9,10 +11,12 @@ import type { Asked, Search } from './search.ts';
 /** The slow searches, a trade each. */
 export interface Searches {
   readonly boards: Search<BoardProblem, BoardPlan>;
+  readonly mesh: Search<MeshProblem, MeshPlan>;
 }
 
-/** Where the board plan is looked at; elsewhere nobody waits for a better one. */
+/** Where each is looked at; elsewhere nobody waits for a better one. */
 const PLANS_SHOWN: readonly Place[] = ['forms', 'sheet'];
+const MESH_SHOWN: readonly Place[] = ['steel', 'sheet'];
 
 interface Tied {
   readonly state: Store<AppState>;
@@ -24,25 +28,44 @@ interface Tied {
  * Ties the searches to the figures on screen: what these need is searched for, and what is found goes into them. A find
  * is only ever used for the very problem that it answers; until there is one, the first answer stands, and says so.
  */
-export function tieSearches({ state, takeoffs, searches: { boards } }: Tied): void {
+export function tieSearches({ state, takeoffs, searches: { boards, mesh } }: Tied): void {
   function look() {
     const { draft, place } = state.get();
     boards.hold(draft !== null || !PLANS_SHOWN.includes(place));
+    mesh.hold(draft !== null || !MESH_SHOWN.includes(place));
     const { takeoff, standing } = takeoffs.live.get();
     // Figures that are behind ask for what nobody wants any more.
     if (standing !== 'current') return;
     boards.want(asked(takeoff));
-    const found = boards.standing.get();
-    if (found.is !== 'nothing' && found.best) {
-      takeoffs.search({ boards: { key: found.key, plan: found.best } });
-    }
+    mesh.want(askedMesh(takeoff));
+    const found: Searched = {
+      ...named('boards', bestOf(boards)),
+      ...named('mesh', bestOf(mesh)),
+    };
+    if (found.boards || found.mesh) takeoffs.search(found);
   }
   state.watch(look);
   takeoffs.live.watch(look);
   boards.standing.watch(look);
+  mesh.standing.watch(look);
   look();
 }
 
 function asked({ boards }: Takeoff): Asked<BoardProblem> | null {
   return boards ? { key: boards.key, question: boards.problem } : null;
+}
+
+function askedMesh({ steel }: Takeoff): Asked<MeshProblem> | null {
+  return steel?.mesh ? { key: steel.mesh.key, question: steel.mesh.problem } : null;
+}
+
+/** Under its own name, when there is one. */
+function named<K extends keyof Searched>(key: K, found: Searched[K] | undefined) {
+  return found ? ({ [key]: found } as { readonly [k in K]: NonNullable<Searched[K]> }) : {};
+}
+
+/** The best that a search found for what is on screen. */
+function bestOf<Plan>({ standing }: Pick<Search<never, Plan>, 'standing'>) {
+  const found = standing.get();
+  return found.is !== 'nothing' && found.best ? { key: found.key, plan: found.best } : undefined;
 }

@@ -1,13 +1,24 @@
 import type { BoardPlan, BoardProblem } from '../../takeoff/boards/plan.ts';
+import type { MeshPlan, MeshProblem } from '../../takeoff/steel/plan.ts';
 import type { StartSearchWorker } from './search.ts';
 import type { SearchSent } from './searchMessages.ts';
 
-/** A worker apart from the takeoff's: a long search never keeps the figures waiting. */
-export const startBoardSearch: StartSearchWorker<BoardProblem, BoardPlan> = (onSent, onBroken) => {
-  const worker = new Worker(new URL('./searchEntry.ts', import.meta.url), { type: 'module' });
-  worker.addEventListener('message', ({ data }: MessageEvent<SearchSent<BoardPlan>>) =>
-    onSent(data),
-  );
-  worker.addEventListener('error', ({ message }) => onBroken(message));
-  return { ask: (ask) => worker.postMessage(ask), terminate: () => worker.terminate() };
-};
+// Workers apart from the takeoff's: a long search never keeps the figures waiting.
+export const startBoardSearch: StartSearchWorker<BoardProblem, BoardPlan> = tiedTo(
+  () => new Worker(new URL('./searchEntry.ts', import.meta.url), { type: 'module' }),
+);
+
+export const startMeshSearch: StartSearchWorker<MeshProblem, MeshPlan> = tiedTo(
+  () => new Worker(new URL('./meshSearchEntry.ts', import.meta.url), { type: 'module' }),
+);
+
+function tiedTo<Question, Answer>(start: () => Worker): StartSearchWorker<Question, Answer> {
+  return (onSent, onBroken) => {
+    const worker = start();
+    worker.addEventListener('message', ({ data }: MessageEvent<SearchSent<Answer>>) =>
+      onSent(data),
+    );
+    worker.addEventListener('error', ({ message }) => onBroken(message));
+    return { ask: (ask) => worker.postMessage(ask), terminate: () => worker.terminate() };
+  };
+}

@@ -327,7 +327,8 @@ export function meshUsedTable({ plan }: MeshResult): TicketTable {
       term(`from-${one.from}-${one.form}`),
       length(one.length),
       length(one.width),
-      length(one.length - one.taken),
+      // A sheet is cut into, and what is left of it isn't one length.
+      one.form === 'roll' ? length(one.length - one.taken) : text(''),
     ]),
   };
 }

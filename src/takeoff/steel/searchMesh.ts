@@ -8,7 +8,7 @@ import { type RowSize, rowStarts, type Strip, type Turned, turned } from './rows
 export interface MeshSearch {
   /** Ends the search after so many seconds of the clock. */
   readonly seconds?: number;
-  /** Milliseconds, only ever subtracted. */
+  /** Seconds, only ever subtracted. */
   readonly clock?: () => number;
   /** Each better plan as it is found. */
   readonly onBetter?: (plan: MeshPlan) => void;
@@ -36,13 +36,13 @@ export function searchMesh(
   { seconds = Number.POSITIVE_INFINITY, clock = () => 0, onBetter }: MeshSearch = {},
 ): MeshPlan | undefined {
   const start = clock();
-  const isOver = () => (clock() - start) / 1000 >= seconds;
+  const isOver = () => clock() - start >= seconds;
   const need = meshNeed(problem);
   const least = leastPrice(problem, need);
   const proof = (laid: Laid): MeshProof =>
     laid.cost.price <= least
       ? { is: 'least' }
-      : { is: 'searched', seconds: Math.round((clock() - start) / 100) / 10 };
+      : { is: 'searched', seconds: Math.round((clock() - start) * 10) / 10 };
   let best = firstLaid(problem, need);
   const offer = (tried: Try, strips: readonly Strip[], filling: Filling): boolean => {
     const next = better(best, tried.way, strips, filling);

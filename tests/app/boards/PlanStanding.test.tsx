@@ -14,6 +14,7 @@ import { demoJob } from '../../../src/job/demo.ts';
 import { leftovers } from '../../../src/takeoff/boards/leftovers.ts';
 import type { BoardPlan, Proof } from '../../../src/takeoff/boards/plan.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
+import { idleSearches } from '../idleSearches.ts';
 
 const PAUSE = 400;
 let root: Root;
@@ -48,6 +49,7 @@ function show() {
       patience: 1000,
     }),
     searches: {
+      ...idleSearches(),
       boards: createSearch({
         start: (onSent) => {
           send = onSent;

@@ -9,6 +9,7 @@ import { demoJob } from '../../../src/job/demo.ts';
 import type { BoardPlan, BoardProblem } from '../../../src/takeoff/boards/plan.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { FOOT, SIXTEENTH } from '../../../src/units/grid.ts';
+import { idleSearches } from '../idleSearches.ts';
 
 const PAUSE = 400;
 
@@ -32,6 +33,7 @@ function setUp() {
       patience: 1000,
     }),
     searches: {
+      ...idleSearches(),
       boards: createSearch({
         start: (onSent) => {
           send = onSent;

@@ -1,0 +1,166 @@
+import type { Practices } from '../../job/job.ts';
+import { FOOT, type Grid, INCH, METRE, PSI } from '../../units/grid.ts';
+import type { Field, MeasuredIn } from './field.ts';
+
+type Steel = Practices['steel'];
+
+function put(practices: Practices, change: Partial<Steel>): Practices {
+  return { ...practices, steel: { ...practices.steel, ...change } };
+}
+
+function putMesh(practices: Practices, change: Partial<Steel['mesh']>): Practices {
+  return put(practices, { mesh: { ...practices.steel.mesh, ...change } });
+}
+
+const ofMesh = ({ steel }: Practices) => steel.kind === 'mesh';
+const ofOwnMesh = (practices: Practices) =>
+  ofMesh(practices) && practices.steel.mesh.style === 'own';
+const ofSteel = ({ steel }: Practices) => steel.kind !== 'none';
+
+/** A length of the mesh's rule. */
+function mesh(
+  key: 'lapEnds' | 'lapSides' | 'cover' | 'leastPiece',
+  least: Grid,
+  most: Grid,
+  note?: 'lap' | 'cover',
+): Field {
+  return {
+    kind: 'length',
+    key,
+    least,
+    most,
+    ...(note ? { note } : {}),
+    shown: ofMesh,
+    get: ({ steel }) => steel.mesh[key],
+    put: (practices, value) => putMesh(practices, { [key]: value }),
+  };
+}
+
+const PLAIN: MeasuredIn = { metric: ['plain', 1], other: ['plain', 1] };
+const STRESS: MeasuredIn = { metric: ['megapascals', 1e6], other: ['psi', PSI] };
+
+const KINDS = ['mesh', 'none'] as const satisfies readonly Steel['kind'][];
+
+const STYLES = [
+  '6x6-W1.4',
+  '6x6-W2.0',
+  '6x6-W2.1',
+  '6x6-W2.9',
+  '6x6-W4.0',
+  '4x4-W1.4',
+  '4x4-W2.0',
+  '4x4-W2.1',
+  '4x4-W2.9',
+  '4x4-W4.0',
+  'own',
+] as const satisfies readonly Steel['mesh']['style'][];
+
+/** The one of a list that was chosen on the page. */
+function chosen<T extends string>(list: readonly T[], value: string): T {
+  const found = list.find((one) => one === value);
+  if (found === undefined) throw new Error(`No such choice: ${value}`);
+  return found;
+}
+
+export const STEEL_FIELDS: readonly Field[] = [
+  {
+    kind: 'choice',
+    key: 'steelKind',
+    note: 'steelKind',
+    choices: KINDS,
+    get: ({ steel }) => steel.kind,
+    put: (practices, value) => put(practices, { kind: chosen(KINDS, value) }),
+  },
+  {
+    kind: 'choice',
+    key: 'meshStyle',
+    note: 'meshStyle',
+    choices: STYLES,
+    shown: ofMesh,
+    get: ({ steel }) => steel.mesh.style,
+    put: (practices, value) => putMesh(practices, { style: chosen(STYLES, value) }),
+  },
+  {
+    kind: 'length',
+    key: 'square',
+    least: INCH,
+    most: METRE,
+    shown: ofOwnMesh,
+    get: ({ steel }) => steel.mesh.own.square,
+    put: (practices, square) =>
+      putMesh(practices, { own: { ...practices.steel.mesh.own, square } }),
+  },
+  {
+    kind: 'area-weight',
+    key: 'meshWeight',
+    shown: ofOwnMesh,
+    get: ({ steel }) => steel.mesh.own.weight,
+    put: (practices, weight) =>
+      putMesh(practices, { own: { ...practices.steel.mesh.own, weight } }),
+  },
+  mesh('lapSides', 0, METRE, 'lap'),
+  mesh('lapEnds', 0, METRE),
+  mesh('cover', 0, METRE, 'cover'),
+  mesh('leastPiece', INCH, 5 * METRE),
+  {
+    kind: 'yes-no',
+    key: 'chairs',
+    note: 'chairs',
+    shown: ofSteel,
+    get: ({ steel }) => steel.supports.by === 'chairs',
+    put: (practices, chairs) =>
+      put(practices, {
+        supports: { ...practices.steel.supports, by: chairs ? 'chairs' : 'lifting' },
+      }),
+  },
+  {
+    kind: 'length',
+    key: 'chairSpacing',
+    least: 6 * INCH,
+    most: 10 * METRE,
+    shown: (practices) => ofSteel(practices) && practices.steel.supports.by === 'chairs',
+    get: ({ steel }) => steel.supports.spacing,
+    put: (practices, spacing) =>
+      put(practices, { supports: { ...practices.steel.supports, spacing } }),
+  },
+  {
+    kind: 'length',
+    key: 'tieSpacing',
+    least: INCH,
+    most: 10 * METRE,
+    shown: ofSteel,
+    get: ({ steel }) => steel.tieSpacing,
+    put: (practices, tieSpacing) => put(practices, { tieSpacing }),
+  },
+  {
+    kind: 'measured',
+    key: 'friction',
+    note: 'drag',
+    unit: PLAIN,
+    least: 0.1,
+    most: 10,
+    shown: ofSteel,
+    get: ({ steel }) => steel.drag.friction,
+    put: (practices, friction) => put(practices, { drag: { ...practices.steel.drag, friction } }),
+  },
+  {
+    kind: 'length',
+    key: 'jointLength',
+    least: FOOT,
+    most: 100 * METRE,
+    shown: ofSteel,
+    get: ({ steel }) => steel.drag.jointLength,
+    put: (practices, jointLength) =>
+      put(practices, { drag: { ...practices.steel.drag, jointLength } }),
+  },
+  {
+    kind: 'measured',
+    key: 'steelStress',
+    unit: STRESS,
+    least: 1e6,
+    most: 1e9,
+    shown: ofSteel,
+    get: ({ steel }) => steel.drag.stress,
+    put: (practices, stress) => put(practices, { drag: { ...practices.steel.drag, stress } }),
+  },
+];
