@@ -52,6 +52,22 @@ describe('files of every version ever shipped', () => {
   });
 });
 
+test('version 2 holds what it held: boards, a buried line, a stake set by hand', () => {
+  const file = (name: string) => parseJob(readFileSync(join(FILES, name), 'utf8'));
+  const { lumber } = demoJob();
+  expect(file('v2-sample.json')).toMatchObject({
+    ok: true,
+    value: { name: 'Side yard landing', lumber, handStakes: [{ is: 'pinned' }] },
+  });
+  const read = file('v2-sample.json');
+  const kinds = read.ok ? read.value.features.map(({ kind }) => kind) : [];
+  expect(kinds).toContain('utility-line');
+  expect(file('v2-blank.json')).toMatchObject({
+    ok: true,
+    value: { features: [], units: 'metric' },
+  });
+});
+
 describe('written and read', () => {
   test('the sample job comes back the same', () => {
     expect(parseJob(serializeJob(demoJob()))).toEqual({ ok: true, value: demoJob() });
