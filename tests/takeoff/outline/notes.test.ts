@@ -3,7 +3,7 @@ import type { Feature } from '../../../src/job/job.ts';
 import { netPour } from '../../../src/takeoff/outline/netPour.ts';
 import { OUTLINE_NOTE_CODES } from '../../../src/takeoff/outline/notes.ts';
 import { FOOT, SIXTEENTH } from '../../../src/units/grid.ts';
-import { blockOut, jobOf, type Places, post, shape, wall } from './site.ts';
+import { blockOut, jobOf, type Places, post, shape, utilityLine, wall } from './site.ts';
 
 const PAD: Places = [
   [0, 0],
@@ -472,6 +472,17 @@ describe('look before you build', () => {
     const { pour, notes } = netPour(jobOf([pad, zone]));
     expect(pour).toBeDefined();
     expect(notes).toMatchObject([{ code: 'zone-ignored', weight: 'caution', features: ['roots'] }]);
+  });
+
+  test('a buried line that can’t be read is named, and the pour stands', () => {
+    const { pour, notes } = netPour(jobOf([pad, utilityLine('gas', [[0, 0]])]));
+    expect(pour).toBeDefined();
+    expect(notes).toMatchObject([{ code: 'line-ignored', weight: 'caution', features: ['gas'] }]);
+    const whole = utilityLine('gas', [
+      [0, -2],
+      [20, -2],
+    ]);
+    expect(netPour(jobOf([pad, whole])).notes).toEqual([]);
   });
 });
 
