@@ -71,6 +71,8 @@ export default defineConfig({
   },
   test: {
     environment: 'node',
+    // No test is timed; on a loaded machine the large ones take long all the same.
+    testTimeout: 60_000,
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/journeys/**', 'node_modules/**'],
   },

@@ -26,7 +26,14 @@ interface Way {
 
 /** So many runs are served in all the ways together: the answer must come while somebody drags a corner. */
 const SERVED = 3000;
-const FEWEST_WAYS = 12;
+const USUAL_WAYS = 12;
+/** Each run of a large job looks through as many boards as there are runs, so it has fewer ways still. */
+const LOOKED_AT = 400_000;
+
+function mostWays(runs: number): number {
+  const usual = Math.max(USUAL_WAYS, Math.floor(SERVED / runs));
+  return Math.max(1, Math.min(usual, Math.floor(LOOKED_AT / runs ** 2)));
+}
 
 /**
  * A good plan at once: boards served best fit first, the longest run first, in a few dozen ways of which the best is
@@ -44,7 +51,7 @@ export function firstPlan(
   if (tooLong) return { none: { is: 'run-too-long', run: tooLong.run, longest } };
   let best: { used: readonly UsedBoard[]; cost: BoardCost } | undefined;
   let fewestBare: readonly number[] | undefined;
-  let ways = Math.max(FEWEST_WAYS, Math.floor(SERVED / problem.demands.length));
+  let ways = mostWays(problem.demands.length);
   for (const way of waysOf(problem, stock)) {
     // Nothing was bought: what the yard has first makes no difference.
     if (best?.cost.price === 0 && way.yard !== way.cheapest) continue;
