@@ -3,8 +3,7 @@ import { placeAlong } from '../takeoff/forms/along.ts';
 import { DRESSED } from '../takeoff/forms/rules.ts';
 import type { FormRun, FormsResult, StakesResult, Takeoff } from '../takeoff/result.ts';
 import { HALF_STAKE } from '../takeoff/stakes/rules.ts';
-import { formatLength } from '../units/length.ts';
-import { type Board, toMm } from './dimension/board.ts';
+import { type Board, lengthText, toMm } from './dimension/board.ts';
 import { drawRunning, type Stop } from './dimension/running.ts';
 import { drawForms } from './forms.ts';
 import type { Mark } from './marks.ts';
@@ -85,11 +84,9 @@ function stopAt(board: Board, { edges }: FormRun, along: number): Stop {
   return {
     foot: toMm(board, place),
     out: { x: Math.cos(place.outward), y: Math.sin(place.outward) },
-    text: formatLength(along, board.units, { fraction: STAKE_FRACTION }),
+    text: lengthText(board, along),
   };
 }
 
 /** On a run shorter than this on the output stakes aren't measured, mm. */
 const LEAST_MM = 3;
-/** Stakes are measured to an eighth of an inch, as offsets are. */
-const STAKE_FRACTION = 8;

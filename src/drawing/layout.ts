@@ -36,6 +36,8 @@ const NEAR = 5.5;
 const TURNS = [0, 0.4, -0.4, 0.8, -0.8, 1.2, -1.2, 1.6, -1.6, 2, -2, 2.5, -2.5, Math.PI];
 /** A line out of a corner may cross the board there as far as this, mm. */
 const PAST_BOARD = 2.5;
+/** Among boards and stakes a finer look finds a way between them. */
+const FINE_TURNS = TURNS.flatMap((turn) => [turn, turn + 0.13, turn - 0.13, turn + 0.26]);
 /** Letter to frame, mm. */
 const FRAME = 0.7;
 
@@ -66,16 +68,24 @@ function letterPad(board: Board, { id, shape }: Pad, side: 'outside' | 'inside')
     const [one, two] = [wayFrom(before, here), wayFrom(here, after)];
     // Both sides turned out and added up: along the outer half of the angle.
     const out = Math.atan2(-turned * (one.x + two.x), turned * (one.y + two.y));
-    writeBoxed(board, cornerLetter(i), here, out, id);
+    const turns = side === 'inside' ? FINE_TURNS : TURNS;
+    writeBoxed(board, cornerLetter(i), here, out, id, turns);
   });
 }
 
 /** A letter in a box near a place, or farther off at the end of a line; on paper in the list, if there is no room. */
-function writeBoxed(board: Board, text: string, at: Place, out: number, feature?: string): void {
+function writeBoxed(
+  board: Board,
+  text: string,
+  at: Place,
+  out: number,
+  feature?: string,
+  turns = TURNS,
+): void {
   const height = board.lettering.height;
   const half = { x: textWidth(text, height) / 2 + FRAME, y: height / 2 + FRAME };
   for (const reach of REACHES) {
-    for (const turn of TURNS) {
+    for (const turn of turns) {
       const way = { x: Math.cos(out + turn), y: Math.sin(out + turn) };
       const middle = along(at, way, reach);
       const lettered: Lettered = {

@@ -126,11 +126,11 @@ function holding(outside: Outside, place: HeldPlace, off: number): readonly Mark
       return [placed(board, 'stake-inside', seen, outward, size)];
     }
     case 'kicker': {
-      const foot = to ?? moved(behind, outward, KICKER_MM * gridPerMm);
+      const foot = farEnd(behind, outward, KICKER_MM * gridPerMm, to);
       return [brace(board, behind, foot), placed(board, 'dot', foot, outward, FOOT_MM)];
     }
     case 'spreader': {
-      const far = to ?? moved(behind, outward, SPREADER_MM * gridPerMm);
+      const far = farEnd(behind, outward, SPREADER_MM * gridPerMm, to);
       return [
         brace(board, behind, far),
         placed(board, 'end-bar', behind, outward, END_BAR_MM),
@@ -144,6 +144,12 @@ function holding(outside: Outside, place: HeldPlace, off: number): readonly Mark
     default:
       return how satisfies never;
   }
+}
+
+/** The far end of a brace, no nearer than lets it be seen: a wall may stand right behind the board. */
+function farEnd(behind: Point, outward: number, least: number, to: Point | undefined): Point {
+  const reach = to ? Math.hypot(to.x - behind.x, to.y - behind.y) : 0;
+  return to && reach > least ? to : moved(behind, outward, least);
 }
 
 /** From a place to the mark that says to look at it, mm: near ones first. */

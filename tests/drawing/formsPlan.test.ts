@@ -33,7 +33,7 @@ function mustSay(job: Job, { plan, figured }: ReturnType<typeof planAt>): readon
     ...new Set(measured.map(({ run, along }) => `${run} ${along}`)),
   ].map((one) => {
     const along = one.split(' ')[1];
-    return along === undefined ? one : formatLength(Number(along), job.units, { fraction: 8 });
+    return along === undefined ? one : formatLength(Number(along), job.units);
   });
 }
 

@@ -110,15 +110,19 @@ const ODD: readonly (readonly [string, Job])[] = [
 ];
 
 describe('every page', () => {
-  test.each(ODD)('%s: nothing is written outside the margins or the plan’s frame', (_, job) => {
-    for (const paper of ['letter', 'a4'] as const) {
-      for (const turn of ['upright', 'sideways'] as const) {
-        const pages = sheetOf(job, { paper, turn });
-        expect(pages.flatMap(outside)).toEqual([]);
-        expect(new Set(pages.map(({ title }) => title)).size).toBe(pages.length);
+  test.each(ODD)(
+    '%s: nothing is written outside the margins or the plan’s frame',
+    (_, job) => {
+      for (const paper of ['letter', 'a4'] as const) {
+        for (const turn of ['upright', 'sideways'] as const) {
+          const pages = sheetOf(job, { paper, turn });
+          expect(pages.flatMap(outside)).toEqual([]);
+          expect(new Set(pages.map(({ title }) => title)).size).toBe(pages.length);
+        }
       }
-    }
-  });
+    },
+    30_000,
+  );
 
   test.each(ODD)('%s: texts beside the plan and on the lists don’t lie on each other', (_, job) => {
     for (const page of sheetOf(job)) {

@@ -85,33 +85,52 @@ export function keepInLane(
   board.keyed.push({ key, what, text, marked: true, from, to });
 }
 
+interface KeySpot {
+  readonly middle: Place;
+  readonly end: Place;
+  /** 2: its line crosses no dimension and runs along no board; 1: it crosses a dimension; 0: it runs along a board. */
+  readonly rank: 0 | 1 | 2;
+}
+
 function markKey(board: Board, letter: string, target: Place, toward: Place): boolean {
   const { height } = board.lettering;
   const radius = Math.hypot(textWidth(letter, height) / 2, height * 0.72) + 0.3;
   const base = Math.atan2(toward.y, toward.x);
-  let second: { readonly middle: Place; readonly end: Place } | undefined;
+  const first = bestSpot(board, radius, target, base, TURNS);
+  // Among boards and stakes a finer look may find a way between them.
+  const best = first?.rank === 0 ? bestSpot(board, radius, target, base, 2 * TURNS) : first;
+  if (best) drawKey(board, letter, target, best.end, best.middle, radius);
+  return best !== undefined;
+}
+
+/** The first of the best rank, near ones before far ones. */
+function bestSpot(
+  board: Board,
+  radius: number,
+  target: Place,
+  base: number,
+  turns: number,
+): KeySpot | undefined {
+  const { clearance } = board;
+  let best: KeySpot | undefined;
   for (const reach of REACHES) {
-    for (let i = 0; i < TURNS; i++) {
-      const turn = (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * ((2 * Math.PI) / TURNS);
+    for (let i = 0; i < turns; i++) {
+      const turn = (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * ((2 * Math.PI) / turns);
       const way = { x: Math.cos(base + turn), y: Math.sin(base + turn) };
       const middle = along(target, way, reach + radius);
       const box = ringBox(middle, radius);
-      if (!isInWindow(board, box) || !isBoxFree(board.clearance, box, EVERYTHING)) continue;
+      if (!isInWindow(board, box) || !isBoxFree(clearance, box, EVERYTHING)) continue;
       const end = along(target, way, reach);
-      if (!isLineFree(board.clearance, target, end, TEXT | SYMBOL)) continue;
-      const beyondBoard = along(target, way, Math.min(reach, PAST_BOARD));
-      if (
-        isLineFree(board.clearance, along(target, way, 0.4), end, DIMENSION) &&
-        isLineFree(board.clearance, beyondBoard, end, BOARD)
-      ) {
-        drawKey(board, letter, target, end, middle, radius);
-        return true;
-      }
-      second ??= { middle, end };
+      if (!isLineFree(clearance, target, end, TEXT | SYMBOL)) continue;
+      const past = along(target, way, Math.min(reach, PAST_BOARD));
+      const isOffBoards = isLineFree(clearance, past, end, BOARD);
+      const crosses = !isLineFree(clearance, along(target, way, 0.4), end, DIMENSION);
+      const rank = !isOffBoards ? 0 : crosses ? 1 : 2;
+      if (!best || rank > best.rank) best = { middle, end, rank };
+      if (rank === 2) return best;
     }
   }
-  if (second) drawKey(board, letter, target, second.end, second.middle, radius);
-  return second !== undefined;
+  return best;
 }
 
 function ringBox(middle: Place, radius: number): TurnedBox {

@@ -16,6 +16,9 @@ import { ROW_MM } from './legend.ts';
 import { type PlanFrame, planFrames } from './planFrame.ts';
 import { planParts } from './planPage.ts';
 
+/** A column of these tables is at least this wide, mm: seven columns in letters that can be read. */
+const COLUMN = 112;
+
 /** The plan of forms and stakes, the scale it is drawn at, and the tables that go with it. */
 export interface FormsSheet {
   readonly frame: PlanFrame;
@@ -64,7 +67,7 @@ function formsTables(
   area: Rect,
   options: SheetOptions,
 ): readonly (readonly Mark[])[] {
-  const columns = columnsOf(area);
+  const columns = columnsOf(area, COLUMN);
   const { width } = columns[0]!;
   const { layout } = options.words.sheet;
   let lacks = false;

@@ -12,10 +12,13 @@ const GUTTER = 7;
 /** A column is about this wide, mm. */
 const COLUMN = 84;
 
-/** The columns that lists run down in. */
-export function columnsOf({ x, y, width, height }: Rect): readonly Rect[] {
+/**
+ * The columns that lists run down in.
+ * @param least A column is at least this wide, mm.
+ */
+export function columnsOf({ x, y, width, height }: Rect, least = COLUMN): readonly Rect[] {
   const inner = { x: x + 3, y: y + 1, width: width - 6, height: height - 3 };
-  const count = Math.max(1, Math.floor((inner.width + GUTTER) / (COLUMN + GUTTER)));
+  const count = Math.max(1, Math.floor((inner.width + GUTTER) / (least + GUTTER)));
   const each = (inner.width - (count - 1) * GUTTER) / count;
   return Array.from({ length: count }, (_, i) => ({
     ...inner,
