@@ -19,7 +19,9 @@ export const EXTENSION = 64;
 export const OPENING = 128;
 /** Form boards: nothing is written on them, but lines may cross them. */
 export const BOARD = 256;
-export const EVERYTHING = 511;
+/** Buried lines: their words stand in them. */
+export const UTILITY = 512;
+export const EVERYTHING = 1023;
 const BOXES = TEXT | SYMBOL | TICK | BOARD;
 
 /** A rectangle about a middle, turned. Halves of its sides in mm. */

@@ -19,7 +19,7 @@ import { edgePath, pathPoints, shapePath } from './paths.ts';
 import { letterEdges, pourArea, pourEdges } from './pour.ts';
 import { drawSteel, letterSteel } from './steel.ts';
 import { drawTreads } from './steps.ts';
-import { toleranceBand, utilityLines, writeServices } from './utilityLines.ts';
+import { keepServicesClear, toleranceBand, utilityLines, writeServices } from './utilityLines.ts';
 import type { DrawingWords } from './words/en.ts';
 
 export interface PlanOptions {
@@ -77,7 +77,7 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   const loops = loopsToMeasure(job, takeoff, selected);
   const board = boardFor(job, options);
   keepClear(board, job.features, loops);
-  writeServices(board, utilityLines(job));
+  keepServicesClear(board, utilityLines(job));
   const under = groundOf(job, takeoff, options);
   const layer = layerOf(board, job, takeoff, options);
   const treads = job.features.flatMap((feature) =>
@@ -101,6 +101,7 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
     letterCorners(board, job, printed ? undefined : selected);
     for (const layout of options.layouts ?? []) drawLayout(board, layout);
   }
+  writeServices(board, utilityLines(job));
   if (station === 'sheet' && takeoff.pour) letterEdges(board, takeoff.pour);
   return {
     marks: [...under, ...treads, ...layer.marks, ...board.marks],
@@ -189,7 +190,6 @@ function keepClear(board: Board, features: readonly Feature[], loops: readonly L
     for (const side of sides) lines(pathPoints(edgePath(side), 4), hole ? OPENING : OUTLINE);
   }
   for (const { kind, shape } of features) {
-    // A buried line has its words in it, and is kept clear with them.
     const path = kind === 'pad' || kind === 'utility-line' ? undefined : shapePath(shape);
     if (!path) continue;
     const points = pathPoints(path, 4);

@@ -1,6 +1,6 @@
 import type { Job, Service, UtilityLine } from '../job/job.ts';
 import type { Grid } from '../units/grid.ts';
-import { addLine, FEATURE } from './clearance.ts';
+import { addLine, EVERYTHING, UTILITY } from './clearance.ts';
 import {
   along,
   type Board,
@@ -73,7 +73,18 @@ const WORD_EVERY_MM = 70;
 const LEAST_MM = 14;
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];
 
-/** What the line carries, written in the line itself, as buried lines are drawn; then the line is kept clear. */
+/** Nothing else is written over the lines. */
+export function keepServicesClear(board: Board, lines: readonly UtilityLine[]): void {
+  for (const { shape } of lines) {
+    const path = shapePath(shape);
+    const points = path ? pathPoints(path, 4).map((point) => toMm(board, point)) : [];
+    points.slice(1).forEach((to, i) => {
+      addLine(board.clearance, UTILITY, points[i]!, to);
+    });
+  }
+}
+
+/** What each line carries, written in the line itself wherever there is room, as buried lines are drawn. */
 export function writeServices(board: Board, lines: readonly UtilityLine[]): void {
   for (const line of lines) {
     const path = shapePath(line.shape);
@@ -81,10 +92,6 @@ export function writeServices(board: Board, lines: readonly UtilityLine[]): void
     const corners = [path.start, ...path.segments.map(({ to }) => to)];
     path.segments.forEach(({ to, arc }, i) => {
       if (!arc) writeAlong(board, line, toMm(board, corners[i]!), toMm(board, to));
-    });
-    const points = pathPoints(path, 4).map((point) => toMm(board, point));
-    points.slice(1).forEach((to, i) => {
-      addLine(board.clearance, FEATURE, points[i]!, to);
     });
   }
 }
@@ -113,7 +120,7 @@ function writeAlong(board: Board, { id, service }: UtilityLine, a: Place, b: Pla
         layer: 'labels',
         feature: id,
       };
-      if (!isRoomFor(board, lettered)) continue;
+      if (!isRoomFor(board, lettered, EVERYTHING - UTILITY)) continue;
       write(board, lettered);
       break;
     }

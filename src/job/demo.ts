@@ -19,17 +19,17 @@ import { blankJob } from './start.ts';
  *
  *            house, skirting                 | house, foundation
  *    ====================================================================  y 121 1/4 in
- *    13+------------+12     9+---------------------8+-------------------+
- *      |            | stoop  |                      |                   |
- *      |          11+--------+10                    |    older patio    |
- *      |                           clean-out        |   (out of square) |
- *    14|                              (o)           |\                  |
- *       \      post                   : :           | \ broken corner   |
- *        \      (o)                   : : drain    7+--\------+6--------+
- *         '-.                         : : pipe                |
- *            1+----------------+2     : :                     |
- *                              |      : :                     +5
- *                             3+------------------------------+4
+ *    13+---------E--+12     9+---------------------8+-------------------+
+ *      |         :  | stoop  |                      |                   |
+ *      |         :11+--------+10                    |    older patio    |
+ *      |          :                clean-out        |   (out of square) |
+ *    14|          :                   (o)           |\                  |
+ *       \      post:                  : :           | \ broken corner   |
+ *        \      (o):                  : : drain    7+--\------+6--------+
+ *         '-.       :                 : : pipe                |
+ *            1+-----:----------+2     : :                     |
+ *                   :          |      : :                     +5
+ *      electric feed E        3+------------------------------+4
  */
 export function demoJob(): Job {
   const features = [
@@ -42,6 +42,7 @@ export function demoJob(): Job {
     post,
     cleanOut,
     drainPipe,
+    feed,
   ];
   const { practices, ...blank } = blankJob();
   return settle({
@@ -224,4 +225,13 @@ const drainPipe: Feature = {
     corner('c55', 158.5, 74.75),
     corner('c56', 142.5, 74.75),
   ),
+};
+
+/** Marked across the front by whoever was called before digging: no stake goes near it there. */
+const feed: Feature = {
+  id: 'f60',
+  name: 'Feed to the house',
+  kind: 'utility-line',
+  service: 'electric',
+  shape: open(corner('c61', 76, -48), corner('c62', 52, 121.25)),
 };

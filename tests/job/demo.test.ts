@@ -19,6 +19,7 @@ test('the sample job is sound, and every kind of trouble is on it', () => {
       'block-out',
       'patch',
       'no-stake-zone',
+      'utility-line',
     ]),
   );
   const walls = job.features.flatMap((one) =>

@@ -121,9 +121,10 @@ describe('workings', () => {
       .get('stakes')!
       .working()
       .steps!.reduce((all, { value }) => all + amount(value), 0);
-    // The sample's skirting leaves no room for stakes.
+    // The sample's skirting leaves no room for stakes, and no kicker may be driven by the feed either.
     expect(amount(byKey.get('spreaders')!.value)).toBe(4);
-    expect(places - 4).toBe(amount(byKey.get('stakes')!.value));
+    expect(amount(byKey.get('weights')!.value)).toBe(1);
+    expect(places - 4 - 1).toBe(amount(byKey.get('stakes')!.value));
   });
 
   test('bags: the lines add up', () => {
