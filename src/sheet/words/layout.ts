@@ -38,7 +38,7 @@ export const layoutEn = {
     'no-stake': 'No stakes here',
   },
   buried: 'Buried lines',
-  withinTolerance: (length: string) => `Nothing is driven within ${length}`,
+  withinTolerance: (length: string) => `No stakes within ${length}`,
   key: 'Sizes by letter',
   keyMore: (more: number) => `${more} more on the next pages`,
   keyWhat: {
