@@ -17,7 +17,7 @@ import {
 import { keep, keepByPlace } from './dimension/keyed.ts';
 import { type BoardBand, type Face, type LaidPiece, onFace } from './laidBoards.ts';
 import type { TextStyle } from './marks.ts';
-import { textDrop } from './textSize.ts';
+import { textDrop, textWidth } from './textSize.ts';
 
 /** Where along a board its mark is tried. */
 const SHARES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.25, 0.75, 0.16, 0.84];
@@ -99,6 +99,8 @@ export function markRuns(board: Board, runs: readonly FormRun[], band: BoardBand
 function name(board: Board, named: Named): void {
   const { text, style, what, spots, outer, side, length } = named;
   const height = board.lettering.height;
+  // On a screen one looks closer: a mark longer than its board would crowd the next.
+  if (!board.keeps && length < textWidth(text, height)) return;
   const outside = BEYOND_MM.map((beyond) => outer + GAP_MM + beyond);
   const inside = [INSIDE_MM, INSIDE_MM + 2];
   const rows =
