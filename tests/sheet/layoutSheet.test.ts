@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { textCorners } from '../../src/drawing/bounds.ts';
 import { demoJob } from '../../src/job/demo.ts';
-import type { Corner, Job } from '../../src/job/job.ts';
+import type { Corner, Feature, Job } from '../../src/job/job.ts';
+import { SERVICES } from '../../src/job/services.ts';
 import { blankJob, rectangleJob } from '../../src/job/start.ts';
 import type { SheetPage } from '../../src/sheet/page.ts';
 import { toPage } from '../../src/sheet/paint/steps.ts';
@@ -33,6 +34,22 @@ function pad(...places: readonly (readonly [number, number])[]): Job {
     ],
     nextId: 50,
   };
+}
+
+/** So the legend is as long as it can be. */
+function withEveryService(job: Job): Job {
+  const lines = SERVICES.map((service, i): Feature => {
+    const y = -(6 + 2 * i) * FOOT;
+    const corners = [0, 18].map((x) => ({ id: `${service}${x}`, x: x * FOOT, y, rise: 0 }));
+    return {
+      id: service,
+      name: '',
+      kind: 'utility-line',
+      service,
+      shape: { form: 'outline', closed: false, corners },
+    };
+  });
+  return { ...job, features: [...job.features, ...lines] };
 }
 
 /** All that is written, lines joined. */
@@ -86,6 +103,7 @@ const ODD: readonly (readonly [string, Job])[] = [
       notes: 'Line one.\n\nLine two is longer than the page is wide. '.repeat(60),
     },
   ],
+  ['the sample job with every kind of buried line', withEveryService(demoJob())],
   [
     'emoji and right-to-left names',
     {

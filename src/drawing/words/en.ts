@@ -12,15 +12,19 @@ export const en = {
     'no-stake-zone': 'No stakes',
     'utility-line': 'Utility line',
   } satisfies Record<FeatureKind, string>,
-  /** What a buried line carries: as its name, and short, in the line itself. */
+  /** A buried line by its name, by what it carries, and short, in the line itself. */
   services: {
-    electric: { name: 'Electric line', short: 'ELEC' },
-    gas: { name: 'Gas line', short: 'GAS' },
-    communication: { name: 'Communication line', short: 'COMM' },
-    water: { name: 'Water line', short: 'WATER' },
-    'reclaimed-water': { name: 'Reclaimed water line', short: 'RECL' },
-    sewer: { name: 'Sewer or drain', short: 'SEWER' },
-  } satisfies Record<Service, { readonly name: string; readonly short: string }>,
+    electric: { name: 'Electric line', carries: 'Electric', short: 'ELEC' },
+    gas: { name: 'Gas line', carries: 'Gas', short: 'GAS' },
+    communication: { name: 'Communication line', carries: 'Communication', short: 'COMM' },
+    water: { name: 'Water line', carries: 'Water', short: 'WATER' },
+    'reclaimed-water': {
+      name: 'Reclaimed water line',
+      carries: 'Reclaimed water',
+      short: 'RECL',
+    },
+    sewer: { name: 'Sewer or drain', carries: 'Sewer, drain', short: 'SEWER' },
+  } satisfies Record<Service, { readonly [word in 'name' | 'carries' | 'short']: string }>,
   serviceAndName: (service: string, name: string) => `${service}: ${name}`,
   radius: (length: string) => `R ${length}`,
   diameter: (length: string) => `Ø ${length}`,

@@ -56,7 +56,8 @@ export function legendRows(
   return [
     ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip] : []),
     ...groundRows(job, layout, WORDS_MM),
-    ...utilityRows(job, { sheet, drawing }, WORDS_MM),
+    // Their words begin where the letters of the edges stand.
+    ...utilityRows(job, { sheet, drawing }, SAMPLE_MM + 2),
   ];
 }
 

@@ -160,7 +160,15 @@ function keyLines(
 ): { readonly lines: readonly Mark[]; readonly left: readonly KeyedSize[] } {
   if (keyed.length === 0) return { lines: [], left: [] };
   const { layout } = words.sheet;
-  const rows = Math.max(0, Math.floor(height / ROW_MM) - 1);
+  const fitting = Math.floor(height / ROW_MM);
+  // A long legend may leave no room but for the word that they are on the next pages, or not even that.
+  if (fitting < 2) {
+    const word = text(shortened(layout.keyMore(keyed.length), TEXT_MM, width), x, y + 3.2, {
+      height: TEXT_MM,
+    });
+    return { lines: fitting < 1 ? [] : [word], left: keyed };
+  }
+  const rows = fitting - 1;
   const said = keyed.map((one) => wrapped(keyedLine(job, one, layout), TEXT_MM, width));
   const total = said.reduce((sum, lines) => sum + lines.length, 0);
   // One row is kept for the word that there is more.

@@ -25,10 +25,10 @@ export function utilityRows(
   const said = (words: string, x: number, y: number, width: number) =>
     text(shortened(words, TEXT_MM, width - from), x + from, y, { height: TEXT_MM });
   const lines = SERVICES.filter((service) => drawn.has(service)).map((service): Row => {
-    const { name, short } = drawing.services[service];
+    const { carries, short } = drawing.services[service];
     return (x, y, width) => [
       line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, UTILITY_STYLES[service]),
-      said(`${short}: ${name}`, x, y, width),
+      said(`${short}: ${carries}`, x, y, width),
     ];
   });
   const { utilityTolerance } = job.practices;

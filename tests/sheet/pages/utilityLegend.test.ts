@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { en as drawing } from '../../../src/drawing/words/en.ts';
 import type { Feature, Service } from '../../../src/job/job.ts';
+import { SERVICES } from '../../../src/job/services.ts';
 import { blankJob } from '../../../src/job/start.ts';
 import { utilityRows } from '../../../src/sheet/pages/utilityLegend.ts';
 import { en as sheet } from '../../../src/sheet/words/en.ts';
@@ -31,8 +32,21 @@ test('a row for each kind of buried line that is drawn, with its line and its wo
   expect(rows()).toEqual([]);
   expect(rows('sewer', 'gas', 'sewer')).toEqual([
     [sheet.layout.buried],
-    ['utility-gas', 'GAS: Gas line'],
-    ['utility-sewer', 'SEWER: Sewer or drain'],
+    ['utility-gas', 'GAS: Gas'],
+    ['utility-sewer', 'SEWER: Sewer, drain'],
     [sheet.layout.withinTolerance(`2'-0"`)],
   ]);
+});
+
+test('no row is cut in the narrow column beside a plan', () => {
+  const job = { ...blankJob(), features: SERVICES.map(line) };
+  const words = { sheet, drawing };
+  for (const units of ['feet-inches', 'decimal-feet', 'metric'] as const) {
+    // The column is 60 mm wide within its margins, and words begin 17 mm from its left.
+    const said = utilityRows({ ...job, units }, words, 17).flatMap((row) =>
+      row(0, 0, 60).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
+    );
+    expect(said).toHaveLength(SERVICES.length + 2);
+    expect(said.filter((text) => text.includes('…'))).toEqual([]);
+  }
 });
