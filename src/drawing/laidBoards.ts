@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 import type { Practices } from '../job/job.ts';
-import type { BoardPiece, EndKind } from '../takeoff/boards/plan.ts';
+import { piecesByRun } from '../takeoff/boards/piecesByRun.ts';
+import type { EndKind } from '../takeoff/boards/plan.ts';
 import { DRESSED } from '../takeoff/forms/rules.ts';
 import type { BoardsResult, FormRun } from '../takeoff/result.ts';
 
@@ -19,14 +20,9 @@ export interface LaidPiece {
 
 /** Every piece of a board plan where it lies, along each run in order. */
 export function laidPieces({ problem, plan }: BoardsResult): readonly LaidPiece[] {
-  const byRun = new Map<string, BoardPiece[]>();
-  for (const piece of plan.boards.flatMap(({ pieces }) => pieces)) {
-    const those = byRun.get(piece.run);
-    if (those) those.push(piece);
-    else byRun.set(piece.run, [piece]);
-  }
+  const byRun = piecesByRun(plan);
   return problem.demands.flatMap(({ run, start, end }) => {
-    const pieces = (byRun.get(run) ?? []).sort((a, b) => a.from - b.from);
+    const pieces = byRun.get(run) ?? [];
     return pieces.map(
       ({ mark, from, length }, i): LaidPiece => ({
         mark,

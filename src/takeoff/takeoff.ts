@@ -11,6 +11,7 @@ import { netPour } from './outline/netPour.ts';
 import { pourPolygons } from './pourPolygons.ts';
 import type { Takeoff } from './result.ts';
 import type { Searched } from './searched.ts';
+import { formSite } from './stakes/formSite.ts';
 import { stakes } from './stakes/stakes.ts';
 import { steel } from './steel/steel.ts';
 import { slabVolume } from './volume/slabVolume.ts';
@@ -30,9 +31,11 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   const polygons = pourPolygons(pour, closeness);
 
   const forms = formRuns(pour, closeness);
-  const lumber = forms.figured ? boards(job, pour, forms.figured, polygons, searched) : NOTHING;
+  const site = forms.figured && formSite(job, forms.figured, polygons);
+  const lumber = forms.figured && site ? boards(job, pour, forms.figured, site, searched) : NOTHING;
   const splices = lumber.figured && splicesOf(lumber.figured);
-  const staked = forms.figured ? stakes(job, forms.figured, polygons, closeness, splices) : NOTHING;
+  const staked =
+    forms.figured && site ? stakes(job, forms.figured, site, closeness, splices) : NOTHING;
   const reinforced = steel(job, pour, polygons, closeness, searched);
   const joints = isolation(practices, pour);
   const slab = slabVolume(practices, pour);

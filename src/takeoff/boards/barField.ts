@@ -4,7 +4,7 @@ import type { Bar } from './roomPast.ts';
 
 /** What lies about, sorted by squares of ground, so that what is near a board is found without looking at it all. */
 export interface BarField {
-  readonly squares: Map<string, Bar[]>;
+  readonly squares: Map<number, Bar[]>;
   /** Those that lie on more squares than a few. */
   readonly wide: Bar[];
 }
@@ -19,36 +19,43 @@ export function barField(bars: readonly Bar[]): BarField {
 }
 
 export function addBar({ squares, wide }: BarField, bar: Bar): void {
-  const names = squaresOf(bar.box);
-  if (!names) {
+  const numbers = squaresOf(bar.box);
+  if (!numbers) {
     wide.push(bar);
     return;
   }
-  for (const name of names) {
-    const list = squares.get(name);
+  for (const number of numbers) {
+    const list = squares.get(number);
     if (list) list.push(bar);
-    else squares.set(name, [bar]);
+    else squares.set(number, [bar]);
   }
 }
 
 /** Those whose boxes meet a box, once each. */
 export function barsNear({ squares, wide }: BarField, box: Box): readonly Bar[] {
-  const lists = squaresOf(box)?.map((name) => squares.get(name)) ?? [...squares.values()];
-  const near = new Set<Bar>();
-  for (const list of [wide, ...lists]) {
-    for (const bar of list ?? []) if (boxesMeet(bar.box, box, 0)) near.add(bar);
+  const near = wide.filter((bar) => boxesMeet(bar.box, box, 0));
+  const lists = squaresOf(box)?.map((number) => squares.get(number)) ?? [...squares.values()];
+  for (const list of lists) {
+    for (const bar of list ?? []) {
+      if (boxesMeet(bar.box, box, 0) && !near.includes(bar)) near.push(bar);
+    }
   }
-  return [...near];
+  return near;
 }
 
-/** The squares that a box lies on; undefined when they are many. */
-function squaresOf({ minX, minY, maxX, maxY }: Box): readonly string[] | undefined {
+/** More squares than a site has in one direction, so that each has a number of its own. */
+const SQUARES_UP = 2 ** 20;
+
+/** The numbers of the squares that a box lies on; undefined when they are many. */
+function squaresOf({ minX, minY, maxX, maxY }: Box): readonly number[] | undefined {
   const left = Math.floor(minX / SQUARE);
   const low = Math.floor(minY / SQUARE);
   const right = Math.floor(maxX / SQUARE);
   const high = Math.floor(maxY / SQUARE);
   if ((right - left + 1) * (high - low + 1) > MOST_SQUARES) return undefined;
-  const names: string[] = [];
-  for (let x = left; x <= right; x++) for (let y = low; y <= high; y++) names.push(`${x},${y}`);
-  return names;
+  const numbers: number[] = [];
+  for (let x = left; x <= right; x++) {
+    for (let y = low; y <= high; y++) numbers.push(x * SQUARES_UP + y);
+  }
+  return numbers;
 }

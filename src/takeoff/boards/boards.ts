@@ -1,4 +1,3 @@
-import type { Polygon } from '../../geometry/point.ts';
 import type { Job, TruckBoards, YardBoard } from '../../job/job.ts';
 import { lumberProblems } from '../../job/lumberProblems.ts';
 import type { Note } from '../figure.ts';
@@ -7,6 +6,7 @@ import type { NetPour } from '../outline/pour.ts';
 import { length, text } from '../quantity.ts';
 import type { BoardsResult, FormsResult } from '../result.ts';
 import type { Searched } from '../searched.ts';
+import type { FormSite } from '../stakes/formSite.ts';
 import { boardNotes } from './boardNotes.ts';
 import { boardDemands, type Demands } from './demands.ts';
 import { firstPlan } from './firstPlan.ts';
@@ -16,13 +16,12 @@ import { CURVE_END } from './rules.ts';
 /**
  * Boards for every straight form run, cut from what is on the truck and what the yard sells. The plan is the one that the
  * search found for this very problem, or a good one made at once.
- * @param polygons The pour as polygons, arcs flattened.
  */
 export function boards(
   job: Job,
   pour: NetPour,
   forms: FormsResult,
-  polygons: readonly Polygon[],
+  site: FormSite,
   searched: Searched,
 ): Figured<BoardsResult> {
   if (forms.runs.length === 0) return { notes: [] };
@@ -33,7 +32,7 @@ export function boards(
   if (lumberProblems({ truck, yard }).length > 0) {
     return withheld(tradeNote('forms', 'stop', 'boards-row-wrong', { facts: { board } }));
   }
-  const demands = boardDemands(job, pour, forms, polygons);
+  const demands = boardDemands(job, pour, forms, site);
   const problem = problemOf(job, demands, truck, yard);
   const key = keyOf(problem);
   const found = searched.boards?.key === key ? searched.boards : firstPlan(problem);

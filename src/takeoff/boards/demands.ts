@@ -1,11 +1,10 @@
-import type { Point, Polygon } from '../../geometry/point.ts';
+import type { Point } from '../../geometry/point.ts';
 import type { Job } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
 import { DRESSED } from '../forms/rules.ts';
 import type { NetPour } from '../outline/pour.ts';
 import type { FormRun, FormsResult } from '../result.ts';
-import { obstacles } from '../stakes/blocked.ts';
-import { clearStretches, groundOf } from '../stakes/clearOf.ts';
+import type { FormSite } from '../stakes/formSite.ts';
 import type { Stretch } from '../stakes/leastStakes.ts';
 import { HALF_STAKE } from '../stakes/rules.ts';
 import { layBoards } from './layBoards.ts';
@@ -28,25 +27,16 @@ export interface Demands {
 
 /**
  * What every straight form run needs of boards. Lengths of runs are of the inside face; the boards stand outside it.
- * @param polygons The pour as polygons, arcs flattened.
  */
-export function boardDemands(
-  job: Job,
-  pour: NetPour,
-  forms: FormsResult,
-  polygons: readonly Polygon[],
-): Demands {
+export function boardDemands(job: Job, pour: NetPour, forms: FormsResult, site: FormSite): Demands {
   const { formBoard, boards } = job.practices;
-  const ground = groundOf(obstacles(job), polygons);
-  const { ends, ...places } = layBoards(job, pour, forms, ground);
+  const { ends, ...places } = layBoards(job, pour, forms, site);
   const { thickness } = DRESSED[formBoard];
-  const off = thickness + HALF_STAKE;
   // Room for the whole cleat, and for a stake past either end of it.
   const around = Math.ceil(boards.cleatLength / 2) + 2 * HALF_STAKE;
   const all = [...ends].map(([run, { start, end }]) => {
     // A wall at its back holds a splice as well as stakes do.
-    const clear =
-      run.kind === 'free' ? clearStretches(run, off, ground) : [{ from: 0, to: run.length }];
+    const clear = site.clear.get(run) ?? [{ from: 0, to: run.length }];
     const demand: BoardDemand = {
       run: run.mark,
       start,

@@ -4,6 +4,7 @@ import { count, length, money, number, term } from '../quantity.ts';
 import type { BoardsResult } from '../result.ts';
 import { boughtRows, type Grouped, groupedByStock } from './grouped.ts';
 import type { BoardTermKey } from './keys.ts';
+import { piecesByRun } from './piecesByRun.ts';
 import type { BoardCost } from './plan.ts';
 
 /** What the boards come to: to buy, from the truck, the work of cutting them, what is over, and how sure that is. */
@@ -130,10 +131,7 @@ function lengthWorking(bought: readonly Grouped[]): Working {
 }
 
 function splicesWorking({ problem, plan }: BoardsResult): Working {
-  const pieces = new Map<string, number>();
-  for (const { run } of plan.boards.flatMap((board) => board.pieces)) {
-    pieces.set(run, (pieces.get(run) ?? 0) + 1);
-  }
+  const pieces = piecesByRun(plan);
   return {
     of: 'board-splices',
     formula: 's = Σ (pᵢ − 1)',
@@ -141,12 +139,12 @@ function splicesWorking({ problem, plan }: BoardsResult): Working {
     rounding: 'none',
     source: ['geometry'],
     steps: problem.demands
-      .filter(({ run }) => pieces.get(run)! > 1)
+      .filter(({ run }) => pieces.get(run)!.length > 1)
       .map(({ run }) => ({
         label: run,
-        value: count(pieces.get(run)! - 1, 'splice'),
+        value: count(pieces.get(run)!.length - 1, 'splice'),
         template: '{0} − {1}',
-        values: [number(pieces.get(run)!), number(1)],
+        values: [number(pieces.get(run)!.length), number(1)],
       })),
   };
 }

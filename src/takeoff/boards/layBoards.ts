@@ -9,6 +9,7 @@ import type { NetPour } from '../outline/pour.ts';
 import { traceOf } from '../outline/shapes.ts';
 import type { FormRun, FormsResult } from '../result.ts';
 import type { Ground } from '../stakes/clearOf.ts';
+import type { FormSite } from '../stakes/formSite.ts';
 import { addBar, type BarField, barField, barsNear } from './barField.ts';
 import {
   cornerNeed,
@@ -19,7 +20,7 @@ import {
   wayAt,
 } from './corners.ts';
 import type { BoardEnd } from './plan.ts';
-import { type Bar, barOf, boxIn, clearPast, placeIn, type Strip, standing } from './roomPast.ts';
+import { type Bar, barOf, boxIn, clearPast, placeIn, type Strip } from './roomPast.ts';
 import { LAP_GAP, LEAST_LAP } from './rules.ts';
 
 /** What becomes of the boards at the ends of every straight run, and the places that must be said. */
@@ -55,13 +56,13 @@ interface Laying {
  * Where the ground past a corner isn't clear for it the other board passes there. At an inside corner the shorter of the
  * two runs comes to the corner. Ground is given to one board alone, in the order of the runs.
  */
-export function layBoards(job: Job, pour: NetPour, forms: FormsResult, ground: Ground): Laid {
+export function layBoards(job: Job, pour: NetPour, forms: FormsResult, site: FormSite): Laid {
   const { formBoard, boards, closeEnough } = job.practices;
   const width = DRESSED[formBoard].thickness;
   const laying: Laying = {
     ends: new Map(),
-    field: barField(standing(job)),
-    ground,
+    field: barField(site.standing),
+    ground: site.ground,
     width,
     slack: closeEnough,
   };

@@ -3,9 +3,7 @@ import { edgesNear } from '../../geometry/edgeIndex.ts';
 import { isInsideAny } from '../../geometry/inside.ts';
 import { locate } from '../../geometry/locate.ts';
 import type { Point } from '../../geometry/point.ts';
-import type { Job } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
-import { traceOf } from '../outline/shapes.ts';
 import type { Ground } from '../stakes/clearOf.ts';
 
 /** Something that no board can lie in or go through. */
@@ -32,23 +30,6 @@ export interface Strip {
   readonly out: { readonly x: number; readonly y: number };
   /** From the face outward. */
   readonly width: Grid;
-}
-
-/** What stands on the ground where a board would lie. Over no-stake zones and buried lines a board can lie. */
-export function standing(job: Job): readonly Bar[] {
-  return job.features.flatMap((feature) => {
-    switch (feature.kind) {
-      case 'pad':
-      case 'patch':
-      case 'no-stake-zone':
-      case 'utility-line':
-        return [];
-      default: {
-        const { chain, fault } = traceOf(feature);
-        return fault ? [] : [{ points: chain.points, closed: chain.closed, box: chain.box }];
-      }
-    }
-  });
 }
 
 export function barOf(points: readonly Point[], run: string): Bar {

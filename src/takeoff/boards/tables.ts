@@ -4,6 +4,7 @@ import { length, money, number, term, text } from '../quantity.ts';
 import type { BoardsResult } from '../result.ts';
 import { boughtRows } from './grouped.ts';
 import { keptRests } from './leftovers.ts';
+import { piecesByRun } from './piecesByRun.ts';
 
 /** The boards by run, the cut list, what to buy, and what is left that is worth keeping. */
 export function boardTables(job: Job, boards: BoardsResult): readonly TicketTable[] {
@@ -28,7 +29,7 @@ export function boardTables(job: Job, boards: BoardsResult): readonly TicketTabl
 
 /** One row a run: how its boards end, what they must come to, and the pieces in their order. */
 function runsTable({ problem, plan }: BoardsResult): TicketTable {
-  const pieces = plan.boards.flatMap((board) => board.pieces);
+  const pieces = piecesByRun(plan);
   return {
     key: 'board-runs',
     columns: ['mark', 'board-start', 'board-end', 'board-need', 'board-pieces'],
@@ -39,8 +40,7 @@ function runsTable({ problem, plan }: BoardsResult): TicketTable {
       length(need),
       text(
         pieces
-          .filter((piece) => piece.run === run)
-          .toSorted((a, b) => a.from - b.from)
+          .get(run)!
           .map(({ mark }) => mark)
           .join(' + '),
       ),

@@ -2,34 +2,14 @@ import { boxesMeet, boxOfEdge } from '../../geometry/box.ts';
 import { edgesNear } from '../../geometry/edgeIndex.ts';
 import type { Point } from '../../geometry/point.ts';
 import { toGrid } from '../../geometry/round.ts';
-import type { FeatureKind, Job } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
 import type { FacePlace } from '../forms/along.ts';
-import { traceOf } from '../outline/shapes.ts';
 import type { FormRun, HeldPlace } from '../result.ts';
 import { inPour, obstacleAt } from './blocked.ts';
 import { clearSpans, type Ground } from './clearOf.ts';
+import type { Standing } from './formSite.ts';
 import { HALF_STAKE, KICKER_LEAST, KICKER_REACH, SPREADER_REACH } from './rules.ts';
 import { straightTrack } from './tracks.ts';
-
-/** What stands above the ground or is firm: a strut may bear on it, and a brace can't go through it. */
-export interface Standing {
-  readonly kind: FeatureKind;
-  readonly points: readonly Point[];
-  readonly closed: boolean;
-}
-
-/** Walls, their open lines too; steps, posts and pipes; old slabs, which a brace goes over. */
-export function standing({ features }: Job): readonly Standing[] {
-  return features.flatMap((feature): Standing[] => {
-    const { kind } = feature;
-    if (!STANDS.includes(kind)) return [];
-    const { chain, fault } = traceOf(feature);
-    return fault ? [] : [{ kind, points: chain.points, closed: chain.closed }];
-  });
-}
-
-const STANDS: readonly FeatureKind[] = ['building-line', 'steps', 'block-out', 'existing-slab'];
 
 type Held = Pick<HeldPlace, 'how' | 'why' | 'feature' | 'to'>;
 

@@ -7,17 +7,16 @@ import type { BrokenRule, FormRun, HeldPlace, Stake, StakedRun } from '../result
 import { distanceTo, obstacleAt } from './blocked.ts';
 import { brokenOn } from './broken.ts';
 import type { HandPlace } from './byHand.ts';
-import { clearStretches, type Ground } from './clearOf.ts';
-import { holdAt, type Standing } from './holds.ts';
+import type { Ground } from './clearOf.ts';
+import type { FormSite } from './formSite.ts';
+import { holdAt } from './holds.ts';
 import { leastStakes, leastStakesRound, onRun, type Stretch, type Support } from './leastStakes.ts';
 import { HALF_STAKE, type Places, stakePlaces, stakePlacesRound } from './rules.ts';
 import type { RunSpacing } from './spacing.ts';
 import { spliceSides } from './splices.ts';
 
 /** What is the same for every run of a job. */
-export interface Site {
-  readonly ground: Ground;
-  readonly firm: readonly Standing[];
+export interface Site extends FormSite {
   /** How thick the form board is. */
   readonly board: Grid;
   readonly fromEnd: Grid;
@@ -56,15 +55,14 @@ export function evenPlaces(run: FormRun, spacing: Grid, fromEnd: Grid, closeness
 /** Everything that holds one run. */
 export function placeRun(toStake: RunToStake, site: Site): PlacedRun {
   const { run, even, spacing, governs, splices } = toStake;
-  const { ground, firm, board, fromEnd, closeness } = site;
+  const { ground, standing, board, fromEnd, closeness } = site;
   const off = board + HALF_STAKE;
   const round = closesOnItself(run);
   const hand = toStake.hand.map((one) => ({
     ...one,
     along: round ? one.along % run.length : onRun(one.along, run.length, fromEnd),
   }));
-  // A form along a wall has no room for a stake behind it.
-  const clear = run.kind === 'free' ? clearStretches(run, off, ground) : [];
+  const clear = site.clear.get(run) ?? [];
   const removed = hand.filter(({ is }) => is === 'removed');
   const pinned = hand.filter(({ is }) => is === 'pinned');
   const all = supportsOf(toStake, hand, clear, round, site);
@@ -81,7 +79,7 @@ export function placeRun(toStake: RunToStake, site: Site): PlacedRun {
     const id = pinned.find((one) => one.along === along)?.id;
     const place = { at: outside(face, off), outward: face.outward, run: run.mark, along };
     if (support.blocked) {
-      held.push({ ...place, ...holdAt(run, face, place.at, board, ground, firm) });
+      held.push({ ...place, ...holdAt(run, face, place.at, board, ground, standing) });
       continue;
     }
     stakes.push({

@@ -1,4 +1,3 @@
-import type { Polygon } from '../../geometry/point.ts';
 import type { Job, Practices } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
 import type { Note } from '../figure.ts';
@@ -7,11 +6,9 @@ import { type Figured, tradeNote, withheld } from '../notes.ts';
 import { count } from '../quantity.ts';
 import type { FormsResult, StakesResult } from '../result.ts';
 import { spacingLimits } from './bending.ts';
-import { obstacles } from './blocked.ts';
 import { handPlaces } from './byHand.ts';
-import { groundOf } from './clearOf.ts';
 import { fastening } from './fastening.ts';
-import { standing } from './holds.ts';
+import type { FormSite } from './formSite.ts';
 import { stakeNotes } from './notes.ts';
 import { evenPlaces, placeRun, type RunToStake } from './placeRun.ts';
 import { MOST_ON_RUN, MOST_STAKES } from './rules.ts';
@@ -26,12 +23,11 @@ import type { Splices } from './splices.ts';
  * nothing is in the way; otherwise the fewest that can be driven clear of no-stake zones, of what stands there, of buried
  * lines and of the pour, with one either side of every splice, and those set by hand where they are. Where no stake can go
  * the form is held by other means, counted apart. A form along a wall that can't be poured against has no room outside.
- * @param polygons The pour as polygons, arcs flattened.
  */
 export function stakes(
   job: Job,
   forms: FormsResult,
-  polygons: readonly Polygon[],
+  about: FormSite,
   closeness: Grid,
   splices: Splices = NO_SPLICES,
 ): Figured<StakesResult> {
@@ -60,8 +56,7 @@ export function stakes(
     );
   }
   const site = {
-    ground: groundOf(obstacles(job), polygons),
-    firm: standing(job),
+    ...about,
     board: DRESSED[formBoard].thickness,
     fromEnd: stakeFromEnd,
     closeness,

@@ -2,7 +2,7 @@ import type { Point, Polygon } from '../../geometry/point.ts';
 import { toGrid } from '../../geometry/round.ts';
 import { insidePieces, rowBands } from './bands.ts';
 import type { MeshPlan } from './plan.ts';
-import { directionOf, inside, turned } from './rows.ts';
+import { directionOf, inside, sidesBetween, turned } from './rows.ts';
 
 /** More chairs than this are a spacing typed wrong. Our own limit. */
 const MOST_CHAIRS = 20_000;
@@ -31,9 +31,10 @@ export function chairsUnder(
       );
       const low = Math.min(strip.top, Math.max(strip.bottom, ...under.map(({ top }) => top)));
       const lines = Math.max(1, Math.ceil((strip.top - low) / spacing));
+      const near = shapes.map((shape) => sidesBetween(shape, low, strip.top));
       for (let line = 0; line < lines; line++) {
         const v = low + ((line + 0.5) * (strip.top - low)) / lines;
-        for (const { ends } of shapes) {
+        for (const ends of near) {
           for (const [a, b] of inside(ends, v)) {
             const [from, to] = [Math.max(a, strip.from), Math.min(b, strip.to)];
             const count = Math.ceil((to - from) / spacing);

@@ -152,7 +152,7 @@ function ripped(
 }
 
 /** Sides that reach into a band between two heights. */
-function sidesBetween({ ends }: Turned, low: number, high: number): Float64Array {
+export function sidesBetween({ ends }: Turned, low: number, high: number): Float64Array {
   const near = new Float64Array(ends.length);
   let count = 0;
   for (let i = 0; i < ends.length; i += 4) {

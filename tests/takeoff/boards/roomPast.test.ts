@@ -16,6 +16,7 @@ import { formRuns } from '../../../src/takeoff/forms/formRuns.ts';
 import { netPour } from '../../../src/takeoff/outline/netPour.ts';
 import { pourPolygons } from '../../../src/takeoff/pourPolygons.ts';
 import { groundOf } from '../../../src/takeoff/stakes/clearOf.ts';
+import { formSite } from '../../../src/takeoff/stakes/formSite.ts';
 import { FOOT, INCH } from '../../../src/units/grid.ts';
 import { type Chance, chance } from '../../random/chance.ts';
 import { jobOf, type Places, shape } from '../outline/site.ts';
@@ -124,25 +125,27 @@ test('past its corners no board lies in the pour, in what stands there, or in an
     const standing = job.features.flatMap(({ kind, shape: made }) =>
       kind !== 'pad' && kind !== 'no-stake-zone' && made.form === 'outline' ? [made.corners] : [],
     );
-    const pasts = boardDemands(job, pour, forms, polygons).demands.flatMap((demand) => {
-      const run = forms.runs.find(({ mark }) => mark === demand.run)!;
-      return (['start', 'end'] as const).map((which: Which) => {
-        const { kind, room } = demand[which];
-        seen.set(kind, (seen.get(kind) ?? 0) + 1);
-        const way = wayAt(run, which);
-        const at = which === 'end' ? run.edges.at(-1)!.to : run.edges[0]!.from;
-        const along = which === 'end' ? way : { x: -way.x, y: -way.y };
-        const strip: Strip = { at, along, out: { x: way.y, y: -way.x }, width: WIDTH };
-        // At an inside corner only the long point of a slanting cut goes past, between the pour and the other board.
-        const round = forms.runs.find(({ edges }) =>
-          samePoint(which === 'end' ? edges[0]!.from : edges.at(-1)!.to, at),
-        );
-        const other = round && wayAt(round, which === 'end' ? 'start' : 'end');
-        const turn = other ? way.x * other.y - way.y * other.x : 0;
-        const inside = (which === 'end' ? turn : -turn) < 0;
-        return { mark: demand.run, strip, room: inside ? 0 : room };
-      });
-    });
+    const pasts = boardDemands(job, pour, forms, formSite(job, forms, polygons)).demands.flatMap(
+      (demand) => {
+        const run = forms.runs.find(({ mark }) => mark === demand.run)!;
+        return (['start', 'end'] as const).map((which: Which) => {
+          const { kind, room } = demand[which];
+          seen.set(kind, (seen.get(kind) ?? 0) + 1);
+          const way = wayAt(run, which);
+          const at = which === 'end' ? run.edges.at(-1)!.to : run.edges[0]!.from;
+          const along = which === 'end' ? way : { x: -way.x, y: -way.y };
+          const strip: Strip = { at, along, out: { x: way.y, y: -way.x }, width: WIDTH };
+          // At an inside corner only the long point of a slanting cut goes past, between the pour and the other board.
+          const round = forms.runs.find(({ edges }) =>
+            samePoint(which === 'end' ? edges[0]!.from : edges.at(-1)!.to, at),
+          );
+          const other = round && wayAt(round, which === 'end' ? 'start' : 'end');
+          const turn = other ? way.x * other.y - way.y * other.x : 0;
+          const inside = (which === 'end' ? turn : -turn) < 0;
+          return { mark: demand.run, strip, room: inside ? 0 : room };
+        });
+      },
+    );
     for (const { mark, strip, room } of pasts) {
       if (room <= 0) continue;
       for (let k = 0; k < 25; k++) {

@@ -7,6 +7,7 @@ import { netPour } from '../../../src/takeoff/outline/netPour.ts';
 import { pourPolygons } from '../../../src/takeoff/pourPolygons.ts';
 import { distanceTo, obstacles } from '../../../src/takeoff/stakes/blocked.ts';
 import { clearStretches, groundOf } from '../../../src/takeoff/stakes/clearOf.ts';
+import { formSite } from '../../../src/takeoff/stakes/formSite.ts';
 import { HALF_STAKE } from '../../../src/takeoff/stakes/rules.ts';
 import { stakes as stakesOf } from '../../../src/takeoff/stakes/stakes.ts';
 import { INCH } from '../../../src/units/grid.ts';
@@ -97,7 +98,7 @@ describe('ground clear for stakes', () => {
       const job = randomSite(luck);
       const { forms, polygons } = siteOf(job);
       if (!forms || !polygons) continue;
-      const { figured: stakes } = stakesOf(job, forms, polygons, 508);
+      const { figured: stakes } = stakesOf(job, forms, formSite(job, forms, polygons), 508);
       if (!stakes) throw new Error('no stakes');
       const zones = obstacles(job);
       for (const { at, run } of stakes.stakes) {

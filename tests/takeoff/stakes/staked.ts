@@ -3,6 +3,7 @@ import { formRuns } from '../../../src/takeoff/forms/formRuns.ts';
 import { LEAST_TOLERANCE } from '../../../src/takeoff/outline/layout.ts';
 import { netPour } from '../../../src/takeoff/outline/netPour.ts';
 import { pourPolygons } from '../../../src/takeoff/pourPolygons.ts';
+import { formSite } from '../../../src/takeoff/stakes/formSite.ts';
 import type { Splices } from '../../../src/takeoff/stakes/splices.ts';
 import { stakes } from '../../../src/takeoff/stakes/stakes.ts';
 
@@ -14,6 +15,12 @@ export function staked(job: Job, practices: Partial<Practices> = {}, splices?: S
   const closeness = Math.max(changed.practices.closeEnough, LEAST_TOLERANCE);
   const polygons = pourPolygons(pour, closeness);
   const forms = formRuns(pour, closeness).figured!;
-  const { figured, notes } = stakes(changed, forms, polygons, closeness, splices);
+  const { figured, notes } = stakes(
+    changed,
+    forms,
+    formSite(changed, forms, polygons),
+    closeness,
+    splices,
+  );
   return { job: changed, pour, polygons, forms, stakes: figured, notes };
 }
