@@ -20,8 +20,36 @@ import { polyline } from './paths.ts';
 /** More pieces than this are a texture: names and sizes may stand on it, and no piece is lettered. */
 const MANY = 400;
 
-/** Pieces of mesh as they lie, each with a diagonal across (the sign for a sheet); where two lie over each other is the lap. */
-export function drawSteel(board: Board, { mesh }: SteelResult): readonly Mark[] {
+/**
+ * Pieces of mesh as they lie, each with a diagonal across (the sign for a sheet), where two lie over each other is the lap;
+ * or each bar; and dowels.
+ */
+export function drawSteel(board: Board, steel: SteelResult): readonly Mark[] {
+  return [...drawMesh(board, steel), ...drawBars(board, steel), ...drawDowels(board, steel)];
+}
+
+/** Each bar as it lies, laps not drawn. */
+function drawBars(board: Board, { bars }: SteelResult): readonly Mark[] {
+  return (bars?.lines ?? []).map(({ from, to }): Mark => {
+    addLine(board.clearance, FEATURE, toMm(board, from), toMm(board, to));
+    return { kind: 'line', layer: 'steel', style: 'mesh', path: polyline([from, to]) };
+  });
+}
+
+/** Dowels across the edge, half in the old slab. */
+function drawDowels(board: Board, { dowels }: SteelResult): readonly Mark[] {
+  if (!dowels) return [];
+  const half = dowels.size.length / 2;
+  return dowels.places.map(({ at, outward }): Mark => {
+    const [dx, dy] = [Math.cos(outward) * half, Math.sin(outward) * half];
+    const from = { x: at.x - dx, y: at.y - dy };
+    const to = { x: at.x + dx, y: at.y + dy };
+    addLine(board.clearance, FEATURE, toMm(board, from), toMm(board, to));
+    return { kind: 'line', layer: 'steel', style: 'mesh', path: polyline([from, to]) };
+  });
+}
+
+function drawMesh(board: Board, { mesh }: SteelResult): readonly Mark[] {
   const pieces = mesh?.plan.pieces ?? [];
   return pieces.flatMap((piece): readonly Mark[] => {
     const corners = cornersOf(piece);

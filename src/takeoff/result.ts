@@ -1,10 +1,13 @@
-import type { Point } from '../geometry/point.ts';
-import type { FeatureKind, Practices } from '../job/job.ts';
+import type { Point, Polygon } from '../geometry/point.ts';
+import type { BarSize, FeatureKind, Practices } from '../job/job.ts';
 import type { Grid } from '../units/grid.ts';
 import type { BoardPlan, BoardProblem } from './boards/plan.ts';
 import type { Note } from './figure.ts';
 import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
+import type { BarCuts } from './steel/barCutting.ts';
+import type { BarLine } from './steel/barLines.ts';
 import type { MeshNeed } from './steel/bound.ts';
+import type { Dowel, DowelSize } from './steel/dowels.ts';
 import type { DragInputs } from './steel/drag.ts';
 import type { MeshPlan, MeshProblem, MeshSupply } from './steel/plan.ts';
 import type { Wire } from './steel/styles.ts';
@@ -158,12 +161,41 @@ export interface MeshResult {
   readonly lapLength: number;
 }
 
+/** A grid of bars, as it lies and as it is cut. */
+export interface BarsResult {
+  readonly size: BarSize;
+  /** Direction of the bars along, radians. */
+  readonly angle: number;
+  /** What the grid covers: the pour moved in by the cover. */
+  readonly inset: readonly Polygon[];
+  readonly lines: readonly BarLine[];
+  readonly lap: Grid;
+  readonly cuts: BarCuts;
+  /** Bars across inside corners. */
+  readonly corners: number;
+  readonly crossings: number;
+  /** Length of all lines, laps not counted. */
+  readonly laid: Grid;
+  /** kg of what is bought. */
+  readonly weight: number;
+  /** Steel each way, mm² in a metre's width. */
+  readonly area: number;
+}
+
+/** Dowels into the old slab. */
+export interface DowelsResult {
+  readonly size: DowelSize;
+  readonly places: readonly Dowel[];
+}
+
 export interface SteelResult {
   readonly mesh?: MeshResult;
+  readonly bars?: BarsResult;
+  readonly dowels?: DowelsResult;
   /** Where chairs stand; absent when the steel is lifted instead. */
   readonly chairs?: readonly Point[];
   /** Steel each way, mm² in a metre's width: what the drag formula asks for, and what there is. */
-  readonly drag: { readonly inputs: DragInputs; readonly need: number; readonly has: number };
+  readonly drag?: { readonly inputs: DragInputs; readonly need: number; readonly has: number };
 }
 
 export interface IsolationRun {

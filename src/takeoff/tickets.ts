@@ -9,6 +9,7 @@ import { bagsTable, mixFigures } from './mix/figures.ts';
 import type { Takeoff } from './result.ts';
 import { stakeFigures } from './stakes/figures.ts';
 import { stakeList } from './stakes/stakeList.ts';
+import { barCutsTable } from './steel/barFigures.ts';
 import { meshCutsTable, meshUsedTable, steelFigures } from './steel/figures.ts';
 import { formDepthFigure, volumeFigures } from './volume/figures.ts';
 
@@ -46,7 +47,10 @@ const FIGURED: Readonly<
   }),
   steel: (practices, { steel }) => ({
     figures: steel ? steelFigures(practices, steel) : [],
-    tables: steel?.mesh ? [meshUsedTable(steel.mesh), meshCutsTable(steel.mesh)] : [],
+    tables: [
+      ...(steel?.mesh ? [meshUsedTable(steel.mesh), meshCutsTable(steel.mesh)] : []),
+      ...(steel?.bars ? [barCutsTable(steel.bars)] : []),
+    ],
   }),
   joints: (practices, { joints }) => ({
     figures: joints ? jointFigures(practices, joints) : [],

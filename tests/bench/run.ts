@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { measureBoards } from './boards.bench.ts';
 import { measureFrame } from './frame.bench.ts';
+import { measureMesh } from './mesh.bench.ts';
 import { measure } from './takeoff.bench.ts';
 
 /** Prints how the live takeoff compares with one bare clipping call on the same polygons: trust the ratios alone. */
@@ -9,3 +10,4 @@ const takeoffFile = join(import.meta.dirname, '../../src/takeoff/takeoff.ts');
 await measure(existsSync(takeoffFile) ? takeoffFile : undefined);
 measureFrame();
 await measureBoards();
+measureMesh();

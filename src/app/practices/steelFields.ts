@@ -1,6 +1,6 @@
-import type { Practices } from '../../job/job.ts';
+import type { BarSize, Practices } from '../../job/job.ts';
 import { FOOT, type Grid, INCH, METRE, PSI } from '../../units/grid.ts';
-import type { Field, MeasuredIn } from './field.ts';
+import type { Field, FieldKey, MeasuredIn } from './field.ts';
 
 type Steel = Practices['steel'];
 
@@ -39,7 +39,57 @@ function mesh(
 const PLAIN: MeasuredIn = { metric: ['plain', 1], other: ['plain', 1] };
 const STRESS: MeasuredIn = { metric: ['megapascals', 1e6], other: ['psi', PSI] };
 
-const KINDS = ['mesh', 'none'] as const satisfies readonly Steel['kind'][];
+const ofBars = ({ steel }: Practices) => steel.kind === 'bars';
+const ofDowels = ({ steel }: Practices) => steel.dowels.use;
+const ofOwnDowels = ({ steel }: Practices) => steel.dowels.use && steel.dowels.by === 'own';
+
+function putBars(practices: Practices, change: Partial<Steel['bars']>): Practices {
+  return put(practices, { bars: { ...practices.steel.bars, ...change } });
+}
+
+/** A length of the bars' rule. */
+function bars(
+  key: FieldKey,
+  part: 'spacing' | 'cover' | 'stockLength' | 'cornerLength',
+  least: Grid,
+  most: Grid,
+  note?: 'cover',
+): Field {
+  return {
+    kind: 'length',
+    key,
+    least,
+    most,
+    ...(note ? { note } : {}),
+    shown: ofBars,
+    get: ({ steel }) => steel.bars[part],
+    put: (practices, value) => putBars(practices, { [part]: value }),
+  };
+}
+
+function putDowels(practices: Practices, change: Partial<Steel['dowels']>): Practices {
+  return put(practices, { dowels: { ...practices.steel.dowels, ...change } });
+}
+
+/** A size of one's own dowels. */
+function dowel(key: FieldKey, part: keyof Steel['dowels']['own'], least: Grid, most: Grid): Field {
+  return {
+    kind: 'length',
+    key,
+    least,
+    most,
+    shown: ofOwnDowels,
+    get: ({ steel }) => steel.dowels.own[part],
+    put: (practices, value) =>
+      putDowels(practices, { own: { ...practices.steel.dowels.own, [part]: value } }),
+  };
+}
+
+const BAR_SIZES = ['#3', '#4', '#5', '#6', '#7', '#8'] as const satisfies readonly BarSize[];
+const DOWELS_BY = ['table', 'own'] as const;
+const DOWELS_SET = ['epoxy', 'sleeve'] as const;
+
+const KINDS = ['mesh', 'bars', 'none'] as const satisfies readonly Steel['kind'][];
 
 const STYLES = [
   '6x6-W1.4',
@@ -103,6 +153,29 @@ export const STEEL_FIELDS: readonly Field[] = [
   mesh('cover', 0, METRE, 'cover'),
   mesh('leastPiece', INCH, 5 * METRE),
   {
+    kind: 'choice',
+    key: 'barSize',
+    choices: BAR_SIZES,
+    shown: ofBars,
+    get: ({ steel }) => steel.bars.size,
+    put: (practices, value) => putBars(practices, { size: chosen(BAR_SIZES, value) }),
+  },
+  bars('barSpacing', 'spacing', INCH, 10 * METRE),
+  bars('barCover', 'cover', 0, METRE, 'cover'),
+  {
+    kind: 'measured',
+    key: 'lapDiameters',
+    note: 'barLap',
+    unit: PLAIN,
+    least: 1,
+    most: 200,
+    shown: ofBars,
+    get: ({ steel }) => steel.bars.lapDiameters,
+    put: (practices, lapDiameters) => putBars(practices, { lapDiameters }),
+  },
+  bars('stockLength', 'stockLength', FOOT, 30 * METRE),
+  bars('cornerLength', 'cornerLength', 0, 10 * METRE),
+  {
     kind: 'yes-no',
     key: 'chairs',
     note: 'chairs',
@@ -162,5 +235,42 @@ export const STEEL_FIELDS: readonly Field[] = [
     shown: ofSteel,
     get: ({ steel }) => steel.drag.stress,
     put: (practices, stress) => put(practices, { drag: { ...practices.steel.drag, stress } }),
+  },
+  {
+    kind: 'yes-no',
+    key: 'dowels',
+    note: 'dowels',
+    get: ({ steel }) => steel.dowels.use,
+    put: (practices, use) => putDowels(practices, { use }),
+  },
+  {
+    kind: 'choice',
+    key: 'dowelsBy',
+    note: 'dowelSizes',
+    choices: ['dowels-table', 'dowels-own'],
+    shown: ofDowels,
+    get: ({ steel }) => `dowels-${steel.dowels.by}`,
+    put: (practices, value) =>
+      putDowels(practices, { by: chosen(DOWELS_BY, value.replace('dowels-', '')) }),
+  },
+  dowel('dowelDiameter', 'diameter', INCH / 8, 4 * INCH),
+  dowel('dowelLength', 'length', INCH, 3 * METRE),
+  dowel('dowelSpacing', 'spacing', INCH, 10 * METRE),
+  {
+    kind: 'choice',
+    key: 'dowelsSet',
+    choices: DOWELS_SET,
+    shown: ofDowels,
+    get: ({ steel }) => steel.dowels.set,
+    put: (practices, value) => putDowels(practices, { set: chosen(DOWELS_SET, value) }),
+  },
+  {
+    kind: 'length',
+    key: 'fromCorner',
+    least: 0,
+    most: 3 * METRE,
+    shown: ofDowels,
+    get: ({ steel }) => steel.dowels.fromCorner,
+    put: (practices, fromCorner) => putDowels(practices, { fromCorner }),
   },
 ];

@@ -17,6 +17,8 @@ export const sources = {
   'ready-mix-joints': 'Ready-mix association advice: isolate slabs from walls, steps and posts',
   'stake-spacing-article': 'Trade article: stakes no more than 3 ft apart for 2x4 and 2x6 forms',
   'surveying-text-coordinate-area': 'Open surveying textbook: area by coordinates',
+  'dowel-tables': 'Published tables of dowels by slab thickness; they disagree',
+  'rebar-sizes': 'Published tables of bar sizes (ASTM A615)',
   'subgrade-drag-note': 'Industry note: subgrade drag formula, steel in slabs on ground',
   'welded-wire-table-1975': 'Trade article on wire styles (1975), Table I: weights',
   'common-practice': 'Common practice, no published source',

@@ -20,6 +20,14 @@ export const steelFigures: Readonly<Record<SteelFigureKey, string>> = {
   'mesh-truck': 'Of the truck’s mesh, used',
   'mesh-weight': 'Mesh, weight',
   'steel-ties': 'Ties',
+  'bar-lines': 'Bars to lay, laps not counted',
+  'bar-length': 'Bars laid, length in all',
+  'bars-to-buy': 'Bars to buy',
+  'bars-least': 'Least by length alone',
+  'bar-weight': 'Bars, weight',
+  'bar-ties': 'Ties',
+  dowels: 'Dowels',
+  'dowel-hole': 'Dowel holes, depth',
   'steel-chairs': 'Chairs',
   'steel-area': 'Steel each way',
   'drag-area': 'Drag formula asks for, each way',
@@ -42,6 +50,17 @@ export const steelFormulas: Readonly<Record<SteelFigureKey, string>> = {
   'mesh-truck': 'Sheets and rolls of the truck’s that are cut into.',
   'mesh-weight': 'What is bought, times its area, times the weight of mesh by area.',
   'steel-ties': 'For each lap: its length by the spacing of ties, rounded up, and one more.',
+  'bar-lines':
+    'Each way: the shape’s breadth inside the cover by the spacing, rounded up, and one more; a line that a hole or a notch breaks is two bars. One more lies across each inside corner.',
+  'bar-length': 'All bars from end to end, laps not counted.',
+  'bars-to-buy':
+    'Lines longer than a bar are lapped; then the longest piece is cut first, each from the bar that it leaves the least of. It can’t be less than the length alone would take (N₀).',
+  'bars-least': 'Length of all bars and laps (k of them) by the length of one bar, rounded up.',
+  'bar-weight': 'Bars to buy times the length of one times the weight of its size.',
+  'bar-ties': 'Every other crossing (x), and two at each lap (k).',
+  dowels:
+    'For each straight edge against the old slab: its length less the distance kept from both its ends, by the spacing, rounded up, and one more.',
+  'dowel-hole': 'Half of the dowel.',
   'steel-chairs':
     'Lines of chairs along each row, none farther apart than the spacing; along each line its length inside the pour by the spacing, rounded up.',
   'steel-area': 'Area of one wire by the spacing of the wires.',
@@ -63,6 +82,18 @@ export const steelInputs: Readonly<Record<SteelInputKey, string>> = {
   'tie-spacing': 'Ties apart, at most',
   'chair-spacing': 'Chairs apart, at most',
   'lap-length': 'Laps, length in all',
+  'bar-size': 'Bar',
+  'bar-spacing': 'Bars apart, at most',
+  'bar-cover': 'Cover at the edges',
+  'bar-lap': 'Lap of two bars',
+  'bar-laps': 'Laps',
+  'bar-stock-length': 'Length of one bar',
+  'bar-crossings': 'Crossings',
+  'dowel-diameter': 'Diameter of a dowel',
+  'dowel-length': 'Length of a dowel',
+  'dowel-spacing': 'Dowels apart, at most',
+  'dowel-from-corner': 'Kept from corners',
+  'dowel-set': 'Set in',
   'drag-friction': 'Friction',
   'drag-length': 'Length between joints',
   'drag-weight': 'Weight of the slab',
@@ -70,11 +101,14 @@ export const steelInputs: Readonly<Record<SteelInputKey, string>> = {
 };
 
 export const steelTables: Readonly<Record<SteelTableKey, string>> = {
+  'bar-cuts': 'Bars to cut',
   'mesh-cuts': 'Mesh pieces',
   'mesh-used': 'Mesh to cut from',
 };
 
 export const steelColumns: Readonly<Record<SteelColumnKey, string>> = {
+  'bar-count': 'Bars',
+  'bar-pieces': 'Pieces',
   piece: 'Piece',
   from: 'From',
   left: 'Left',
@@ -83,12 +117,16 @@ export const steelColumns: Readonly<Record<SteelColumnKey, string>> = {
 export const steelCounts: Readonly<
   Record<SteelCountUnit, { readonly one: string; readonly many: string }>
 > = {
+  bar: { one: 'bar', many: 'bars' },
+  dowel: { one: 'dowel', many: 'dowels' },
   roll: { one: 'roll', many: 'rolls' },
   tie: { one: 'tie', many: 'ties' },
   chair: { one: 'chair', many: 'chairs' },
 };
 
 export const steelTerms: Readonly<Record<SteelTermKey, string>> = {
+  'set-epoxy': 'epoxy',
+  'set-sleeve': 'greased, in a sleeve',
   'layout-first': 'quick layout',
   'layout-least': 'proved least',
   'layout-searched': 'best found',
@@ -112,6 +150,16 @@ export const steelNotes: Readonly<Record<SteelNoteCode, string>> = {
     'Lapped {lap}, the mesh in your lists would come to more than {most}. Look for a size or a lap that was typed wrong.',
   'mesh-not-enough':
     'There isn’t enough mesh on the truck, or none wide enough. Put in what the yard sells, or more mesh.',
+  'bars-size':
+    'Bars can’t be counted: the spacing and the length of a bar must be more than nothing, cover and lap not below it. Set them under practices.',
+  'bars-stock-short':
+    'A lap of {lap} and the bars at inside corners must be shorter than a bar of {stock}. Set a longer bar, a shorter lap or corner bar.',
+  'bars-no-room':
+    'With {cover} of cover on every edge no room is left for bars. Make the cover smaller, or leave the bars out.',
+  'bars-too-many':
+    'At {spacing} apart this would come to more than {most}. Look for a spacing that was typed wrong.',
+  'dowels-size':
+    'Dowels can’t be counted: the spacing must be more than nothing and not far too small, the distance from corners not below nothing.',
   'chairs-too-many':
     'Chairs {spacing} apart would be more than any slab takes. Look for a spacing that was typed wrong.',
   // Look before you build.
@@ -122,6 +170,10 @@ export const steelNotes: Readonly<Record<SteelNoteCode, string>> = {
     'Laps are less than one square ({square}), so that no cross wire is lapped. Ask what your inspector wants.',
   'drag-short':
     'The subgrade drag formula asks for {need} each way, and this mesh has {has}. Choose heavier mesh, put joints closer together, or change what the formula is reckoned with.',
+  'bar-caps':
+    'A bar end that stands up, or that someone could fall on, runs a person through. Cap every one, or bend it over. Bars are heavy and spring: carry long ones by two, and wear gloves.',
+  'dowels-drill':
+    'Drilling into concrete gives off silica dust, which harms the lungs for good: drill with water or suction, and wear a respirator that fits. Look for pipes and cables in the old slab first.',
   // Taken as so.
   'steel-none': 'No steel is figured, as the practices choose.',
   'steel-what-for':
@@ -134,6 +186,14 @@ export const steelNotes: Readonly<Record<SteelNoteCode, string>> = {
     'No sum of money: not all mesh of the yard has a price. Of {kinds} the one that buys the least area was chosen.',
   'steel-on-chairs':
     'Chairs at most {spacing} apart hold the steel at its height. Wire sags and is trodden down between chairs that are far apart.',
+  'bars-laid':
+    '{size} bars along the longest side and across it, no more than {spacing} apart, {cover} in from every edge. Laps are {lap} ({diameters} diameters). A piece shorter than a lap is left out. This is no structural design.',
+  'dowels-off':
+    'No dowels into the old slab. Some crews want them, so that neither slab rises over the other; some won’t have them, as they tie the new slab to one that moves, and crack it. Under practices they can be turned on.',
+  'dowels-epoxy':
+    'Dowels are set in epoxy, {depth} deep in the middle of the old slab’s depth, level and square to the edge, {fromCorner} or more from corners. Keep them as far from the old slab’s own joints. Grease the half in the new slab where it should still move. Blow the holes clean, and wear gloves: epoxy burns.',
+  'dowels-sleeve':
+    'Dowels lie greased in a sleeve, {depth} deep in the middle of the old slab’s depth, level and square to the edge, {fromCorner} or more from corners, so that the slabs can part and not rise. Keep them as far from the old slab’s own joints.',
   'steel-lifted':
     'The steel is lifted to its height as the concrete is placed, so no chairs are counted. It is easily trodden down again: lift it last, and look.',
 };

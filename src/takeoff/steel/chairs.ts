@@ -7,6 +7,32 @@ import { directionOf, inside, sidesBetween, turned } from './rows.ts';
 /** More chairs than this are a spacing typed wrong. Our own limit. */
 const MOST_CHAIRS = 20_000;
 
+/** Where chairs stand under a grid of bars: in lines across the whole shape, spaced as under mesh. */
+export function chairsUnderGrid(
+  polygons: readonly Polygon[],
+  angle: number,
+  spacing: number,
+): readonly Point[] | undefined {
+  const [cos, sin] = directionOf(angle);
+  const chairs: Point[] = [];
+  for (const polygon of polygons) {
+    const { ends, bottom, top } = turned(polygon, angle);
+    const lines = Math.max(1, Math.ceil((top - bottom) / spacing));
+    for (let line = 0; line < lines; line++) {
+      const v = bottom + ((line + 0.5) * (top - bottom)) / lines;
+      for (const [from, to] of inside(ends, v)) {
+        const count = Math.ceil((to - from) / spacing);
+        if (chairs.length + count > MOST_CHAIRS) return undefined;
+        for (let k = 0; k < count; k++) {
+          const u = from + ((k + 0.5) * (to - from)) / count;
+          chairs.push({ x: toGrid(u * cos - v * sin), y: toGrid(u * sin + v * cos) });
+        }
+      }
+    }
+  }
+  return chairs;
+}
+
 /**
  * Where chairs stand under mesh: in lines along each row, no line farther from the next than the spacing nor from the
  * row's edge than half of it, and along each line the same. Only where there is concrete to pour. What rows share is held

@@ -13,17 +13,20 @@ import {
   weightByArea,
 } from '../quantity.ts';
 import type { MeshResult, SteelResult } from '../result.ts';
+import { barFigures, dowelFigures } from './barFigures.ts';
 import { leastLap } from './bound.ts';
 import type { MeshPiece, UsedMesh } from './plan.ts';
 import { netCover } from './rules.ts';
 
 /** What the steel's ticket says: mesh from the layout with the least beside it, ties, chairs, and how much steel that is. */
 export function steelFigures(practices: Practices, steel: SteelResult): readonly Figure[] {
-  const { mesh, chairs } = steel;
+  const { mesh, bars, chairs, dowels } = steel;
   return [
     ...(mesh ? meshFigures(practices, mesh) : []),
+    ...(bars ? barFigures(practices, bars) : []),
     ...(chairs ? [chairFigure(practices, chairs.length)] : []),
     ...areaFigures(practices, steel),
+    ...(dowels ? dowelFigures(practices, dowels) : []),
   ];
 }
 
@@ -221,7 +224,8 @@ function chairFigure({ steel }: Practices, chairs: number): Figure {
   };
 }
 
-function areaFigures({ steel }: Practices, { drag, mesh }: SteelResult): readonly Figure[] {
+function areaFigures({ steel }: Practices, { drag, mesh, bars }: SteelResult): readonly Figure[] {
+  if (!drag) return [];
   const { inputs } = drag;
   const style = steel.mesh.style;
   return [
@@ -238,9 +242,12 @@ function areaFigures({ steel }: Practices, { drag, mesh }: SteelResult): readonl
                 : [{ key: 'mesh-style' as const, value: text(style), from: 'practice' as const }]),
               { key: 'mesh-square', value: length(mesh.wire.square), from: 'practice' },
             ]
-          : [],
+          : [
+              { key: 'bar-size', value: text(steel.bars.size), from: 'practice' },
+              { key: 'bar-spacing', value: length(steel.bars.spacing), from: 'practice' },
+            ],
         rounding: 'none',
-        source: ['welded-wire-table-1975'],
+        source: [bars ? 'rebar-sizes' : 'welded-wire-table-1975'],
       }),
     },
     {

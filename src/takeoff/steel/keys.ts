@@ -11,6 +11,14 @@ export const STEEL_FIGURE_KEYS = [
   'mesh-truck',
   'mesh-weight',
   'steel-ties',
+  'bar-lines',
+  'bar-length',
+  'bars-to-buy',
+  'bars-least',
+  'bar-weight',
+  'bar-ties',
+  'dowels',
+  'dowel-hole',
   'steel-chairs',
   'steel-area',
   'drag-area',
@@ -31,19 +39,33 @@ export type SteelInputKey =
   | 'tie-spacing'
   | 'chair-spacing'
   | 'lap-length'
+  | 'bar-size'
+  | 'bar-spacing'
+  | 'bar-cover'
+  | 'bar-lap'
+  | 'bar-laps'
+  | 'bar-stock-length'
+  | 'bar-crossings'
+  | 'dowel-diameter'
+  | 'dowel-length'
+  | 'dowel-spacing'
+  | 'dowel-from-corner'
+  | 'dowel-set'
   | 'drag-friction'
   | 'drag-length'
   | 'drag-weight'
   | 'drag-stress';
 
-export type SteelTableKey = 'mesh-cuts' | 'mesh-used';
+export type SteelTableKey = 'bar-cuts' | 'mesh-cuts' | 'mesh-used';
 
-export type SteelColumnKey = 'piece' | 'from' | 'left';
+export type SteelColumnKey = 'bar-count' | 'bar-pieces' | 'piece' | 'from' | 'left';
 
-export type SteelCountUnit = 'roll' | 'tie' | 'chair';
+export type SteelCountUnit = 'bar' | 'dowel' | 'roll' | 'tie' | 'chair';
 
 /** Words in figures and table cells. */
 export type SteelTermKey =
+  | 'set-epoxy'
+  | 'set-sleeve'
   | 'layout-first'
   | 'layout-least'
   | 'layout-searched'
@@ -60,12 +82,19 @@ export const STEEL_NOTE_CODES = [
   'mesh-too-many',
   'mesh-none-listed',
   'mesh-not-enough',
+  'bars-size',
+  'bars-stock-short',
+  'bars-no-room',
+  'bars-too-many',
+  'dowels-size',
   'chairs-too-many',
   // caution
   'mesh-springs-back',
   'mesh-stock-narrow',
   'mesh-lap-short',
   'drag-short',
+  'bar-caps',
+  'dowels-drill',
   // assumption
   'steel-none',
   'steel-what-for',
@@ -74,5 +103,9 @@ export const STEEL_NOTE_CODES = [
   'mesh-price-missing',
   'steel-on-chairs',
   'steel-lifted',
+  'bars-laid',
+  'dowels-off',
+  'dowels-epoxy',
+  'dowels-sleeve',
 ] as const;
 export type SteelNoteCode = (typeof STEEL_NOTE_CODES)[number];

@@ -34,7 +34,7 @@ export function longestWay(pour: NetPour, closeness: Grid): number {
 }
 
 /** Whether b carries on in the direction of a, leaving a's line by no more than `closeness`. */
-function goesStraightOn(a: PourEdge, b: PourEdge, closeness: Grid): boolean {
+export function goesStraightOn(a: PourEdge, b: PourEdge, closeness: Grid): boolean {
   if (a === b || a.arc || b.arc) return false;
   const ax = a.to.x - a.from.x;
   const ay = a.to.y - a.from.y;

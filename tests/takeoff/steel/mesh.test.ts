@@ -134,9 +134,10 @@ test.each(Object.entries(STEEL_TROUBLES))('%s is said', (code, job) => {
   const { steel, notes } = takeoff(job);
   const note = notes.find((one) => one.code === code);
   expect(note).toBeDefined();
-  // Only chairs can be left out while the mesh stays.
-  if (note!.weight === 'stop' && code !== 'chairs-too-many') expect(steel).toBeUndefined();
-  if (code === 'chairs-too-many') expect(steel).not.toHaveProperty('chairs');
+  // Chairs and dowels can be left out while the rest stays.
+  const part = { 'chairs-too-many': 'chairs', 'dowels-size': 'dowels' }[code];
+  if (part) expect(steel).not.toHaveProperty(part);
+  else if (note!.weight === 'stop') expect(steel).toBeUndefined();
 });
 
 describe('rolls', () => {

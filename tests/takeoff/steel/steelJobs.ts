@@ -38,6 +38,26 @@ export function slab(long: number, wide: number): Job {
   return jobOf([shape('pad', 'pad', places)]);
 }
 
+function barred(change: Partial<Steel['bars']>): Job {
+  const job = slab(20, 12);
+  return steeled(job, { kind: 'bars', bars: { ...job.practices.steel.bars, ...change } });
+}
+
+/** A pad against an old slab, with dowels. */
+function doweled(change: Partial<Steel['dowels']>): Job {
+  const job = jobOf([
+    ...slab(20, 12).features,
+    shape('existing-slab', 'old', [
+      [20, 0],
+      [30, 0],
+      [30, 12],
+      [20, 12],
+    ]),
+  ]);
+  const { dowels } = job.practices.steel;
+  return steeled(job, { dowels: { ...dowels, use: true, ...change } });
+}
+
 const SCRAP = { id: 'scrap', form: 'sheet' as const, length: 4 * FOOT, width: 3 * FOOT, count: 1 };
 const NARROW = { id: 'narrow', form: 'roll' as const, length: 50 * FOOT, width: 7 * INCH };
 
@@ -57,5 +77,16 @@ export const STEEL_TROUBLES = {
   }),
   'steel-none': steeled(slab(20, 12), { kind: 'none' }),
   'steel-lifted': steeled(slab(20, 12), { supports: { by: 'lifting', spacing: 2 * FOOT } }),
+  'bars-size': barred({ spacing: 0 }),
+  'bars-stock-short': barred({ lapDiameters: 200, stockLength: 4 * FOOT }),
+  'bars-no-room': barred({ cover: 7 * FOOT }),
+  'bars-too-many': barred({ spacing: 10 }),
+  'bar-caps': barred({}),
+  'bars-laid': barred({ size: '#5' }),
+  'dowels-size': doweled({ by: 'own', own: { diameter: 1, length: 1, spacing: 0 } }),
+  'dowels-off': doweled({ use: false }),
+  'dowels-drill': doweled({}),
+  'dowels-epoxy': doweled({}),
+  'dowels-sleeve': doweled({ set: 'sleeve' }),
   'mesh-price-missing': slab(20, 12),
 } as const satisfies Readonly<Record<string, Job>>;
