@@ -50,7 +50,8 @@ export function barGrid(
     barsOneWay(inset, angle + turn, spacing, closeness, lap, way);
   const along = one(0, 'along');
   const across = one(Math.PI / 2, 'across');
-  const corners = cornerBars(pour, cornerLength, cover);
+  const rule = { length: cornerLength, cover, shortest: lap, closeness };
+  const corners = cornerBars(pour, inset, rule);
   const lines = [...along, ...across, ...corners];
   const cuts = cutBars(
     lines.map((line) => line.length),

@@ -62,17 +62,31 @@ export function lineHeights(
   return Array.from({ length: gaps + 1 }, (_, i) => bottom + edge + i * step);
 }
 
+/** What bars at inside corners are laid by. */
+interface CornerRule {
+  readonly length: number;
+  readonly cover: number;
+  /** One that is cut shorter than this by other edges is left out. */
+  readonly shortest: number;
+  readonly closeness: number;
+}
+
 /**
- * One bar across each inside corner, where a crack starts: square to the line that halves the corner, as far into the
- * concrete as the cover.
+ * One bar across each inside corner, where a crack starts: square to the line that halves the corner, with the cover to
+ * both its edges, and no longer than fits between the others.
+ * @param inset The pour moved in by the cover.
  */
-export function cornerBars(pour: NetPour, length: number, cover: number): readonly BarLine[] {
-  if (length <= 0) return [];
+export function cornerBars(
+  pour: NetPour,
+  inset: readonly Polygon[],
+  rule: CornerRule,
+): readonly BarLine[] {
+  if (rule.length <= 0) return [];
   const bars: BarLine[] = [];
   for (const { rings } of pour.pieces) {
     for (const { edges } of rings) {
       edges.forEach((after, i) => {
-        const bar = acrossCorner(edges.at(i - 1)!, after, length, cover);
+        const bar = acrossCorner(edges.at(i - 1)!, after, inset, rule);
         if (bar) bars.push(bar);
       });
     }
@@ -84,8 +98,8 @@ export function cornerBars(pour: NetPour, length: number, cover: number): readon
 function acrossCorner(
   before: PourEdge,
   after: PourEdge,
-  length: number,
-  cover: number,
+  inset: readonly Polygon[],
+  { length, cover, shortest, closeness }: CornerRule,
 ): BarLine | undefined {
   if (before.arc || after.arc || before === after) return undefined;
   const [ax, ay] = [before.to.x - before.from.x, before.to.y - before.from.y];
@@ -97,15 +111,23 @@ function acrossCorner(
   const [dx, dy] = [ax / la + bx / lb, ay / la + by / lb];
   const long = Math.hypot(dx, dy);
   const [ux, uy] = long < 1e-9 ? [-ay / la, ax / la] : [dx / long, dy / long];
-  const x = after.from.x - uy * cover;
-  const y = after.from.y + ux * cover;
-  const half = length / 2;
-  return {
-    way: 'corner',
-    from: { x: toGrid(x - ux * half), y: toGrid(y - uy * half) },
-    to: { x: toGrid(x + ux * half), y: toGrid(y + uy * half) },
-    length: toGrid(length),
-  };
+  // Past the corner that the cover makes of it.
+  const deep = cover / Math.max(Math.cos(turn / 2), 1 / 4) + closeness;
+  const [x, y] = [after.from.x - uy * deep, after.from.y + ux * deep];
+  const [at, v] = [x * ux + y * uy, y * ux - x * uy];
+  for (const polygon of inset) {
+    for (const [low, high] of inside(turned(polygon, Math.atan2(uy, ux)).ends, v)) {
+      if (at < low - closeness || at > high + closeness) continue;
+      const [from, to] = [Math.max(low, at - length / 2), Math.min(high, at + length / 2)];
+      if (to - from < shortest) return undefined;
+      const place = (u: number): Point => ({
+        x: toGrid(u * ux - v * uy),
+        y: toGrid(u * uy + v * ux),
+      });
+      return { way: 'corner', from: place(from), to: place(to), length: toGrid(to - from) };
+    }
+  }
+  return undefined;
 }
 
 /** Places at which bars of one way cross those of the other: where they are tied. */

@@ -70,10 +70,10 @@ describe('the real shape', () => {
     const [corner] = result.lines.filter(({ way }) => way === 'corner');
     const { from, to } = corner!;
     expect(corner!.length).toBe(4 * FOOT);
-    // Its middle is 3 in from the corner at (10, 6), towards (0, 0).
+    // Its middle is 3 in from either edge of the corner at (10, 6), and 1/16 in more, towards (0, 0).
     const middle = { x: (from.x + to.x) / 2 / FOOT, y: (from.y + to.y) / 2 / FOOT };
-    expect(middle.x).toBeCloseTo(10 - 0.25 * Math.SQRT1_2, 3);
-    expect(middle.y).toBeCloseTo(6 - 0.25 * Math.SQRT1_2, 3);
+    expect(middle.x).toBeCloseTo(10 - 0.25 - Math.SQRT1_2 / 192, 3);
+    expect(middle.y).toBeCloseTo(6 - 0.25 - Math.SQRT1_2 / 192, 3);
     expect((to.x - from.x) * (to.y - from.y)).toBeLessThan(0);
   });
 
