@@ -3,8 +3,9 @@ import { memo, useCallback, useLayoutEffect, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import type { Mark } from '../drawing/marks.ts';
 import { carriedTo } from './paint/carried.ts';
+import type { Look } from './paint/look.ts';
 import { type InHand, paintHand } from './paint/paintHand.ts';
-import { type Look, paintMarks } from './paint/paintMarks.ts';
+import { paintMarks } from './paint/paintMarks.ts';
 import { useRests } from './useRests.ts';
 
 /** More than two device pixels to a CSS pixel cost time and can't be seen at arm's length. */

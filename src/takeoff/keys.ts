@@ -103,6 +103,7 @@ export const COLUMN_KEYS = [
   'width',
   'shape',
   'stakes',
+  'held',
   'gap',
   'row',
   'sheet',

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { UnderSlip } from '../places/UnderSlip.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import type { BoardsPartProps } from './boardsPartProps.ts';
 import { TruckPart } from './TruckPart.tsx';
@@ -18,20 +19,13 @@ export function BoardsOnHand() {
     },
   };
   return (
-    <details
-      className="slip under-slip"
-      open={open}
-      onToggle={(event) => setOpen(event.currentTarget.open)}
-    >
-      <summary>
-        <h2>{words.title}</h2>
-      </summary>
-      {open ? (
+    <UnderSlip title={words.title} open={open} onOpen={setOpen}>
+      {() => (
         <>
           <TruckPart {...part} />
           <YardPart {...part} />
         </>
-      ) : null}
-    </details>
+      )}
+    </UnderSlip>
   );
 }

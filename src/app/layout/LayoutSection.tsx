@@ -1,6 +1,7 @@
 import { bandFigure, squaresTable, tiesTable } from '../../takeoff/layout/figures.ts';
 import type { Layout } from '../../takeoff/layout/layout.ts';
 import { ChooseField } from '../ChooseField.tsx';
+import { UnderSlip } from '../places/UnderSlip.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import { FigureRow } from '../ticket/FigureRow.tsx';
 import { NoteList } from '../ticket/NoteList.tsx';
@@ -19,18 +20,9 @@ export function LayoutSection() {
   const { openSettingOut } = useSession();
   const found = useLayout();
   return (
-    <details
-      className="slip under-slip"
-      open={open}
-      onToggle={(event) => {
-        if (event.currentTarget.open !== open) openSettingOut(event.currentTarget.open);
-      }}
-    >
-      <summary>
-        <h2>{words.title}</h2>
-      </summary>
-      {found ? <Parts {...found} /> : null}
-    </details>
+    <UnderSlip title={words.title} open={open} onOpen={openSettingOut}>
+      {() => (found ? <Parts {...found} /> : null)}
+    </UnderSlip>
   );
 }
 

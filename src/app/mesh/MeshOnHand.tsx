@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { UnderSlip } from '../places/UnderSlip.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import { MeshList } from './MeshList.tsx';
 
@@ -9,24 +10,17 @@ export function MeshOnHand() {
   const [open, setOpen] = useState(false);
   const job = useAppState((state) => state.history.now.job);
   return (
-    <details
-      className="slip under-slip"
-      open={open}
-      onToggle={(event) => setOpen(event.currentTarget.open)}
-    >
-      <summary>
-        <h2>{words.title}</h2>
-      </summary>
-      {open
-        ? (['truck', 'yard'] as const).map((list) => (
-            <MeshList
-              key={list}
-              list={list}
-              job={job}
-              onStock={(meshStock) => session.commit({ do: 'set-mesh-stock', meshStock })}
-            />
-          ))
-        : null}
-    </details>
+    <UnderSlip title={words.title} open={open} onOpen={setOpen}>
+      {() =>
+        (['truck', 'yard'] as const).map((list) => (
+          <MeshList
+            key={list}
+            list={list}
+            job={job}
+            onStock={(meshStock) => session.commit({ do: 'set-mesh-stock', meshStock })}
+          />
+        ))
+      }
+    </UnderSlip>
   );
 }

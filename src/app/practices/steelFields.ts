@@ -1,4 +1,6 @@
-import type { BarSize, Practices } from '../../job/job.ts';
+import type { Practices } from '../../job/job.ts';
+import { BAR_SIZES } from '../../takeoff/steel/bars.ts';
+import { MESH_STYLES } from '../../takeoff/steel/styles.ts';
 import { FOOT, type Grid, INCH, METRE, PSI } from '../../units/grid.ts';
 import type { Field, FieldKey, MeasuredIn } from './field.ts';
 
@@ -85,25 +87,12 @@ function dowel(key: FieldKey, part: keyof Steel['dowels']['own'], least: Grid, m
   };
 }
 
-const BAR_SIZES = ['#3', '#4', '#5', '#6', '#7', '#8'] as const satisfies readonly BarSize[];
 const DOWELS_BY = ['table', 'own'] as const;
 const DOWELS_SET = ['epoxy', 'sleeve'] as const;
 
 const KINDS = ['mesh', 'bars', 'none'] as const satisfies readonly Steel['kind'][];
 
-const STYLES = [
-  '6x6-W1.4',
-  '6x6-W2.0',
-  '6x6-W2.1',
-  '6x6-W2.9',
-  '6x6-W4.0',
-  '4x4-W1.4',
-  '4x4-W2.0',
-  '4x4-W2.1',
-  '4x4-W2.9',
-  '4x4-W4.0',
-  'own',
-] as const satisfies readonly Steel['mesh']['style'][];
+const STYLES: readonly Steel['mesh']['style'][] = [...MESH_STYLES, 'own'];
 
 /** The one of a list that was chosen on the page. */
 function chosen<T extends string>(list: readonly T[], value: string): T {

@@ -116,6 +116,7 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   width: 'Width',
   shape: 'Shape',
   stakes: 'Stakes',
+  held: 'Held otherwise',
   gap: 'Apart',
   row: 'Row',
   sheet: 'Sheet',

@@ -1,17 +1,13 @@
 import type { Mark, Path, TextStyle } from '../../drawing/marks.ts';
-import { type Size, type Spot, toScreen, type View } from '../view.ts';
+import { type Spot, toScreen } from '../view.ts';
 import { fontPx, PX_PER_MM } from './fontSize.ts';
 import { STROKES } from './lineStyles.ts';
+import type { Look } from './look.ts';
 import { fillWith } from './materials.ts';
-import type { Colour, Palette } from './palette.ts';
+import type { Colour } from './palette.ts';
+import { goAlong } from './traceEdge.ts';
 
 export const FONT = 'Inter, system-ui, sans-serif';
-
-export interface Look {
-  readonly view: View;
-  readonly size: Size;
-  readonly palette: Palette;
-}
 
 /**
  * Paints a drawing on a canvas. All of it in one go: far faster than a node for every mark. Lines of one style that follow
@@ -116,22 +112,13 @@ function paintStakes(
   context.restore();
 }
 
-function trace(context: CanvasRenderingContext2D, path: Path, { view, size }: Look): void {
-  const start = toScreen(view, size, path.start);
+function trace(context: CanvasRenderingContext2D, path: Path, look: Look): void {
+  const start = toScreen(look.view, look.size, path.start);
   context.moveTo(start.x, start.y);
   let from = path.start;
-  for (const { to, arc } of path.segments) {
-    if (arc) {
-      const center = toScreen(view, size, { x: arc.cx, y: arc.cy });
-      // The page's y runs up and the screen's runs down: angles change their sign.
-      const begin = -Math.atan2(from.y - arc.cy, from.x - arc.cx);
-      const radius = arc.radius / view.gridPerPx;
-      context.arc(center.x, center.y, radius, begin, begin - arc.sweep, arc.sweep > 0);
-    } else {
-      const end = toScreen(view, size, to);
-      context.lineTo(end.x, end.y);
-    }
-    from = to;
+  for (const segment of path.segments) {
+    goAlong(context, { from, ...segment }, look);
+    from = segment.to;
   }
   if (path.closed) context.closePath();
 }

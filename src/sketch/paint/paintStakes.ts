@@ -1,7 +1,7 @@
 import type { FormPlace } from '../formLine.ts';
 import type { StakesInHand } from '../stakesInHand.ts';
 import { type Spot, toScreen } from '../view.ts';
-import type { Look } from './paintMarks.ts';
+import type { Look } from './look.ts';
 import { traceEdge } from './traceEdge.ts';
 import { writeWord } from './writeWord.ts';
 

@@ -1,5 +1,6 @@
 import type { Spot } from '../view.ts';
-import { FONT, type Look } from './paintMarks.ts';
+import type { Look } from './look.ts';
+import { FONT } from './paintMarks.ts';
 
 /** A word on a slip of paper, so that it reads over any material. */
 export function writeWord(

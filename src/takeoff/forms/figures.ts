@@ -1,6 +1,6 @@
 import type { Practices } from '../../job/job.ts';
 import type { Figure, TicketTable } from '../figure.ts';
-import { count, length, term, text } from '../quantity.ts';
+import { count, length, number, term, text } from '../quantity.ts';
 import type { FormsResult, StakesResult } from '../result.ts';
 import { DRESSED, formDepth } from './rules.ts';
 
@@ -44,7 +44,7 @@ export function runsTable(forms: FormsResult, stakes: StakesResult | undefined):
   return {
     key: 'runs',
     columns: stakes
-      ? ['mark', 'meets', 'shape', 'length', 'stakes', 'gap', 'most-apart']
+      ? ['mark', 'meets', 'shape', 'length', 'stakes', 'held', 'gap', 'most-apart']
       : ['mark', 'meets', 'shape', 'length'],
     rows: forms.runs.map((run) => {
       const at = staked.get(run.mark);
@@ -54,7 +54,12 @@ export function runsTable(forms: FormsResult, stakes: StakesResult | undefined):
         term(run.curved ? 'curved' : 'straight'),
         length(run.length),
         ...(at
-          ? [count(at.count, 'stake'), at.gap > 0 ? length(at.gap) : text('–'), length(at.spacing)]
+          ? [
+              count(at.count - at.held, 'stake'),
+              at.held > 0 ? number(at.held) : text('–'),
+              at.gap > 0 ? length(at.gap) : text('–'),
+              length(at.spacing),
+            ]
           : []),
       ];
     }),
