@@ -1,17 +1,13 @@
-import { sayProblem } from '../../sheet/words/say.ts';
 import { between, type LaidPad } from '../../takeoff/layout/corners.ts';
 import { movesTable, tapeFigures } from '../../takeoff/layout/figures.ts';
 import { fourOf, NO_READINGS } from '../../takeoff/layout/tapeSaid.ts';
 import type { Grid } from '../../units/grid.ts';
-import { formatLength, parseLength } from '../../units/length.ts';
-import { fail, ok, type Result } from '../../units/result.ts';
 import { ChooseField } from '../ChooseField.tsx';
-import { TypedField } from '../practices/TypedField.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
-import { FigureRow } from '../ticket/FigureRow.tsx';
-import { NoteList } from '../ticket/NoteList.tsx';
-import { SlipTable } from '../ticket/SlipTable.tsx';
+import { FitPart } from './FitPart.tsx';
 import type { LayoutPartProps } from './layoutPartProps.ts';
+import { TapeField } from './TapeField.tsx';
+import { TapeOutcome } from './TapeOutcome.tsx';
 
 /** What the tape said of the set form, and which corners to move for it. */
 export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly laid: LaidPad }) {
@@ -27,39 +23,23 @@ export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly lai
     setOut((choice) => ({ ...choice, tape: { ...NO_READINGS, ...choice.tape, ...part } }));
   }
 
-  function parse(text: string): Result<Grid | null> {
-    if (text.trim() === '') return ok(null);
-    const read = parseLength(text, units);
-    return read.ok && read.value <= 0 ? fail({ code: 'size-not-positive', where: text }) : read;
-  }
+  if (!four) return <FitPart job={job} layout={layout} />;
 
-  function reading(
+  const reading = (
     label: string,
     drawn: number,
     value: Grid | null,
     onValue: (value: Grid | null) => void,
-  ) {
-    return (
-      <TypedField
-        key={label}
-        label={label}
-        text={value === null ? '' : formatLength(value, units, { fraction: 32 })}
-        note={says.drawn(formatLength(Math.round(drawn), units))}
-        parse={parse}
-        say={(problem) => sayProblem(words.sheet, problem)}
-        onValue={onValue}
-      />
-    );
-  }
-
-  if (!four) {
-    return (
-      <section className="slip-part">
-        <h3>{says.tape}</h3>
-        <NoteList notes={notes.tape} weight="assumption" units={units} />
-      </section>
-    );
-  }
+  ) => (
+    <TapeField
+      key={label}
+      label={label}
+      drawn={drawn}
+      value={value}
+      units={units}
+      onValue={onValue}
+    />
+  );
 
   const pairs = [
     [0, 2],
@@ -97,22 +77,13 @@ export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly lai
           onChoose={(key) => set({ holds: Number(key) })}
         />
       </div>
-      <div aria-live="polite">
-        <NoteList notes={notes.tape} weight="stop" units={units} />
-        {said ? (
-          <>
-            {tapeFigures(said).map((figure) => (
-              <FigureRow key={figure.key} figure={figure} units={units} />
-            ))}
-            <SlipTable table={movesTable(said)} units={units} />
-          </>
-        ) : null}
-        <NoteList notes={notes.tape} weight="caution" units={units} />
-        <NoteList notes={notes.tape} weight="assumption" units={units} />
-      </div>
-      <button type="button" className="plain" onClick={() => set(NO_READINGS)}>
-        {says.clear}
-      </button>
+      <TapeOutcome
+        figures={said ? tapeFigures(said) : []}
+        moves={said ? movesTable(said) : null}
+        notes={notes.tape}
+        units={units}
+        onClear={() => set(NO_READINGS)}
+      />
     </section>
   );
 }

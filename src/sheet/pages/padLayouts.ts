@@ -14,7 +14,7 @@ export function padLayouts(
   { setOut = {} }: Pick<SheetOptions, 'setOut'>,
 ): readonly PadLayout[] {
   const pads = job.features.filter((feature): feature is Pad => feature.kind === 'pad');
-  const { tape: _, ...chosen } = setOut;
+  const { tape: _, fit: __, ...chosen } = setOut;
   const meant = chosen.pad ?? pads[0]?.id;
   return pads.map((pad) => ({
     pad,

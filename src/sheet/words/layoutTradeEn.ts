@@ -14,6 +14,8 @@ export const layoutFigures: Readonly<Record<LayoutFigureKey, string>> = {
   'layout-difference': 'Diagonals off by',
   'layout-misclosure': 'Tapes disagree by',
   'layout-move': 'Farthest move',
+  'layout-fit-misclosure': 'Tapes disagree by',
+  'layout-fit-move': 'Farthest move',
 };
 
 export const layoutFormulas: Readonly<Record<LayoutFigureKey, string>> = {
@@ -27,11 +29,16 @@ export const layoutFormulas: Readonly<Record<LayoutFigureKey, string>> = {
     'The sides decide how long both diagonals are together. What is measured, less that, shared by the two: more than a little means a tape read wrong or a side that isn’t its length.',
   'layout-move':
     'One side stays. The other three swing on their lengths to the one angle at which the diagonals differ as measured; from there to the drawn place is the move. Worked from the true triangles, not from a rule of thumb.',
+  'layout-fit-misclosure':
+    'The form whose lengths come nearest to the tapes, all trusted alike (least squares). What the tape farthest off says more or less than that form has. Each tape below: as measured, or as drawn where a side wasn’t, less as fitted.',
+  'layout-fit-move':
+    'One side stays. From where each corner stands in the form that comes nearest to the tapes (least squares), to where it was drawn.',
 };
 
 export const layoutInputs: Readonly<Record<LayoutInputKey, string>> = {
   'longest-diagonal': 'Longest diagonal',
   'tape-reading': 'A tape is read wrong by up to',
+  'side-held': 'Side that stays',
 };
 
 export const layoutTables: Readonly<Record<LayoutTableKey, string>> = {
@@ -103,16 +110,18 @@ export const layoutNotes: Readonly<Record<LayoutNoteCode, string>> = {
   'layout-marks-coincide': 'Both marks are the same place. Choose two that lie apart.',
   'layout-no-marks':
     'There aren’t two marks to tie to. Draw what stands there already (an existing slab, a wall, steps), or set out two corners first.',
-  'tape-not-four':
-    'What the tape said is worked out for forms with four straight sides alone. For this shape, check every length in the table and move the corner whose ties are off.',
-  'tape-not-convex':
-    'This shape has an inside corner, so its diagonals don’t say how it leans. Check its ties one by one.',
   'tape-no-triangle':
     'These three tapes can’t make a triangle: {tapes}. One of them was read or typed wrong; measure them again.',
   'tape-cannot-close':
     'No form with these sides has such diagonals. Measure both diagonals and all four sides again, corner to corner on the inside face.',
   'tape-misclosure':
     'These diagonals are {off} each from what these sides allow, so no move is given: it could be wrong. Measure both diagonals again, then the four sides.',
+  'tape-more-needed':
+    'These tapes still leave a corner free to move. Tape more ties across: {tapes}. Those that set the form are in the table.',
+  'tape-fit-none':
+    'No form near the one drawn has these lengths, so no move is given. Look for a tape that was read or typed wrong.',
+  'tape-fit-misclosure':
+    'The tapes don’t agree: {tape} is {off} from what the others leave it, so no move is given. Measure it again, then its neighbours.',
   // Look before you build.
   'layout-ties-flat':
     'The two arcs cross too flat at {corners} (under 30° or over 150°): a small slip of the tape moves the corner far. Choose other marks, or use the offsets.',
@@ -124,6 +133,10 @@ export const layoutNotes: Readonly<Record<LayoutNoteCode, string>> = {
     'A side is {off} off its length. Mend the sides before the diagonals; the moves below count that in.',
   'tape-sides-unmeasured':
     'Equal diagonals alone don’t prove the shape: a form with two sloping ends has them too. Measure all four sides as well.',
+  'tape-fit-off':
+    'A corner is {off} from its place, more than the {band} that is let pass. Make the moves below, then measure again.',
+  'tape-fit-unchecked':
+    'Nothing checks these tapes: one read wrong moves a corner and isn’t seen. Tape one more.',
   // Taken as so.
   'layout-not-proof':
     'Equal diagonals alone don’t prove a rectangle. Opposite sides must match as well: tape all the lengths in the table.',
@@ -135,5 +148,6 @@ export const layoutNotes: Readonly<Record<LayoutNoteCode, string>> = {
     'Two arcs cross on both sides of the line through the marks. “Left” and “right” are seen from M1 looking to M2.',
   'tape-within-band':
     'The diagonals are {off} off, within the {band} that is let pass. Square enough, if opposite sides match too.',
+  'tape-fit-within': 'Every corner is within {off} of its place; {band} is let pass.',
   'tape-sides-held': 'Sides that weren’t measured are taken to be as long as drawn.',
 };

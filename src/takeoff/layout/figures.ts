@@ -3,9 +3,11 @@ import { SIXTY_FOURTH } from '../../units/grid.ts';
 import type { Figure, Quantity, TicketTable } from '../figure.ts';
 import { angle, length, tapeLength, term, text } from '../quantity.ts';
 import type { Offsets } from './baseline.ts';
+import type { LaidCorner } from './corners.ts';
 import { longestTie, type Tie } from './diagonals.ts';
 import type { Layout } from './layout.ts';
 import { passBand, READING_ERROR } from './rules.ts';
+import { type TapeFit, tieName } from './tapeFit.ts';
 import type { Move, TapeSaid } from './tapeSaid.ts';
 import type { TapeTie, TapeTies } from './tapeTies.ts';
 import type { Square } from './threeFourFive.ts';
@@ -179,13 +181,64 @@ export function tapeFigures(said: TapeSaid): readonly Figure[] {
   ];
 }
 
+/** What the tapes of a form of any shape come to: how far they disagree, and the farthest that a corner has to move. */
+export function fitFigures({ tapes, worst, moves, holds }: TapeFit): readonly Figure[] {
+  return [
+    {
+      key: 'layout-fit-misclosure',
+      value: tapeLength(Math.abs(worst.taken - worst.fitted), 32),
+      working: () => ({
+        of: 'layout-fit-misclosure',
+        formula: 'm = max |l − l̂|,  Σ (l − l̂)² = min',
+        inputs: [],
+        rounding: 'none',
+        source: ['geometry'],
+        steps: tapes.map(({ tie, taken, fitted }) => ({
+          label: tieName(tie),
+          value: tapeLength(taken - fitted, 32),
+          template: '{0} − {1}',
+          values: [tapeLength(taken, 32), tapeLength(fitted, 32)],
+        })),
+      }),
+    },
+    {
+      key: 'layout-fit-move',
+      value: tapeLength(Math.max(...moves.map(({ inAll }) => inAll)), 32),
+      working: () => ({
+        of: 'layout-fit-move',
+        formula: 'Σ (l − l̂)² = min',
+        inputs: [
+          { key: 'side-held', value: text(tieName(holds)), from: 'sketch' },
+          {
+            key: 'layout-fit-misclosure',
+            value: tapeLength(Math.abs(worst.taken - worst.fitted), 32),
+            from: 'figure',
+          },
+        ],
+        rounding: 'none',
+        source: ['geometry'],
+        steps: moves.map(({ corner, inAll }) => ({
+          label: corner.letter,
+          value: tapeLength(inAll, 32),
+        })),
+      }),
+    },
+  ];
+}
+
 /** Less than what is shown as nothing: half of 1/32 in. */
 const LEAST_MOVE = SIXTY_FOURTH;
 
-/** One row a corner: how far along the side that stays and toward which of its ends, and how far square to it. */
+/** The moves of a form with four sides, and of any other. */
 export function movesTable({ moves, holds, corners }: TapeSaid): TicketTable {
-  const start = corners[holds]!;
-  const end = corners[(holds + 1) % 4]!;
+  return movesAlong(moves, corners[holds]!, corners[(holds + 1) % 4]!);
+}
+export function fitMovesTable({ moves, holds }: TapeFit): TicketTable {
+  return movesAlong(moves, holds.from, holds.to);
+}
+
+/** One row a corner: how far along the side that stays and toward which of its ends, and how far square to it. */
+function movesAlong(moves: readonly Move[], start: LaidCorner, end: LaidCorner): TicketTable {
   const row = ({ corner, along, out, inAll }: Move): readonly Quantity[] => [
     text(corner.letter),
     tapeLength(Math.abs(along), 32),

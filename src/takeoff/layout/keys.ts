@@ -5,10 +5,12 @@ export const LAYOUT_FIGURE_KEYS = [
   'layout-difference',
   'layout-misclosure',
   'layout-move',
+  'layout-fit-misclosure',
+  'layout-fit-move',
 ] as const;
 export type LayoutFigureKey = (typeof LAYOUT_FIGURE_KEYS)[number];
 
-export type LayoutInputKey = 'longest-diagonal' | 'tape-reading';
+export type LayoutInputKey = 'longest-diagonal' | 'tape-reading' | 'side-held';
 
 export const LAYOUT_TABLE_KEYS = [
   'layout-ties',
@@ -71,23 +73,27 @@ export const LAYOUT_NOTE_CODES = [
   'layout-mark-gone',
   'layout-marks-coincide',
   'layout-no-marks',
-  'tape-not-four',
-  'tape-not-convex',
   'tape-no-triangle',
   'tape-cannot-close',
   'tape-misclosure',
+  'tape-more-needed',
+  'tape-fit-none',
+  'tape-fit-misclosure',
   // caution
   'layout-ties-flat',
   'layout-tie-blocked',
   'tape-out-of-band',
   'tape-sides-off',
   'tape-sides-unmeasured',
+  'tape-fit-off',
+  'tape-fit-unchecked',
   // assumption
   'layout-not-proof',
   'layout-one-baseline',
   'layout-sides-left',
   'layout-pick-side',
   'tape-within-band',
+  'tape-fit-within',
   'tape-sides-held',
 ] as const;
 export type LayoutNoteCode = (typeof LAYOUT_NOTE_CODES)[number];

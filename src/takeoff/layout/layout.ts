@@ -14,7 +14,8 @@ import { blocksOf } from './blocked.ts';
 import { type LaidPad, laidPad } from './corners.ts';
 import { formTies, type Tie } from './diagonals.ts';
 import { layoutNote } from './layoutNote.ts';
-import { NO_READINGS, type TapeReadings, type TapeSaid, tapeSaid } from './tapeSaid.ts';
+import { type FitReadings, NO_FIT, type TapeFit, tapeFit } from './tapeFit.ts';
+import { fourOf, NO_READINGS, type TapeReadings, type TapeSaid, tapeSaid } from './tapeSaid.ts';
 import {
   firstMarks,
   type MarkRef,
@@ -31,7 +32,9 @@ export interface LayoutChoice {
   readonly pad?: string;
   readonly baseline?: EdgeRef;
   readonly marks?: readonly [MarkRef, MarkRef];
+  /** What the tape said of a form with four straight sides; of any other. */
   readonly tape?: TapeReadings;
+  readonly fit?: FitReadings;
 }
 
 /** Squaring and setting out of one pad's form. A part is absent when it can't be figured; the notes say why. */
@@ -46,6 +49,7 @@ export interface Layout {
   readonly marks: readonly TapeMark[];
   readonly tapeTies?: TapeTies;
   readonly tapeSaid?: TapeSaid;
+  readonly tapeFit?: TapeFit;
   readonly notes: {
     readonly form: readonly Note[];
     readonly baseline: readonly Note[];
@@ -72,6 +76,7 @@ export function layoutOf(job: Job, pour: NetPour | undefined, choice: LayoutChoi
   const pair = choice.marks ? undefined : firstMarks(marks, laid, blocks);
   const tied = tapeTies(laid, marks, choice.marks, pair, blocks);
   const said = tapeSaid(laid, choice.tape ?? NO_READINGS);
+  const fit = fourOf(laid) ? undefined : tapeFit(laid, ties, choice.fit ?? NO_FIT);
   return {
     laid,
     ties,
@@ -82,11 +87,12 @@ export function layoutOf(job: Job, pour: NetPour | undefined, choice: LayoutChoi
     marks,
     ...(tied.figured ? { tapeTies: tied.figured } : {}),
     ...(said?.figured ? { tapeSaid: said.figured } : {}),
+    ...(fit?.figured ? { tapeFit: fit.figured } : {}),
     notes: {
       form: formNotes(laid, ties),
       baseline: off.notes,
       ties: tied.notes,
-      tape: said?.notes ?? [],
+      tape: said?.notes ?? fit?.notes ?? [],
     },
   };
 }

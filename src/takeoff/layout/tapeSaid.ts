@@ -53,15 +53,14 @@ export interface TapeSaid {
  * true geometry and not by a small-angle rule. Source: geometry.
  *
  * The two diagonals are one reading more than a linkage of known sides needs: what they have in common is the misclosure.
- * Other shapes than four straight sides, convex, aren't figured.
+ * Nothing for other shapes than four straight sides, convex: see tapeFit.
  * @source en0069-squaring
  */
 export function tapeSaid(laid: LaidPad, readings: TapeReadings): Figured<TapeSaid> | undefined {
   const corners = fourOf(laid);
-  if (!corners) return withheld(layoutNote('assumption', 'tape-not-four'));
+  if (!corners) return undefined;
   const drawnSides = sidesOf(corners);
   const drawn = diagonalsOf(eachOf(corners, ({ at }) => at));
-  if (!isConvex(corners)) return withheld(layoutNote('stop', 'tape-not-convex'));
   const [first, second] = readings.diagonals;
   if (first === null || second === null) return undefined;
 
@@ -146,13 +145,13 @@ function notesOf(
   ];
 }
 
-/** The four corners of a form with four straight sides; nothing for any other. */
+/** The four corners of a form with four straight sides and no inside corner; nothing for any other. */
 export function fourOf({ pad, corners }: LaidPad): Four<LaidCorner> | undefined {
   const [a, b, c, d, ...more] = corners;
   if (!a || !b || !c || !d || more.length > 0) return undefined;
   const straight =
     pad.shape.corners.length === 4 && pad.shape.corners.every(({ rise }) => rise === 0);
-  return straight ? [a, b, c, d] : undefined;
+  return straight && isConvex([a, b, c, d]) ? [a, b, c, d] : undefined;
 }
 
 function sidesOf(corners: Four<LaidCorner>): Sides {

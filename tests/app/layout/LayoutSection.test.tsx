@@ -12,7 +12,7 @@ import { demoJob } from '../../../src/job/demo.ts';
 import type { Job } from '../../../src/job/job.ts';
 import { en as sheet } from '../../../src/sheet/words/en.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
-import { padJob, TEN_BY_TWELVE } from '../../takeoff/layout/forms.ts';
+import { ELL, padJob, TEN_BY_TWELVE } from '../../takeoff/layout/forms.ts';
 import { idleSearches } from '../idleSearches.ts';
 
 let root: Root;
@@ -120,6 +120,20 @@ describe('squaring and layout under the forms', () => {
       '3/8"',
     ]);
     // Nothing of it is in the job, so nothing to undo.
+    expect(session.state.get().history.past).toEqual([]);
+  });
+
+  test('what the tape said of an L: what is still to be taped, then the moves', () => {
+    const session = show(padJob(ELL));
+    act(() => session.openSettingOut(true));
+    type(says.diagonal('A', 'D'), `10'-9 13/16"`);
+    expect(page.textContent).toContain('Tape more ties across');
+    type(says.diagonal('B', 'D'), `7'-9 3/4"`);
+    type(says.diagonal('A', 'E'), `14'-2 9/16"`);
+    // Drawn 7'-0 7/8": half an inch long swings E on its tape from A, so E–F is no more as drawn.
+    type(says.diagonal('C', 'E'), `7'-1 3/8"`);
+    expect(page.textContent).toContain(sheet.tables['layout-moves']);
+    expect(page.textContent).toContain(sheet.notes['tape-fit-unchecked']);
     expect(session.state.get().history.past).toEqual([]);
   });
 

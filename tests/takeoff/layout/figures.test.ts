@@ -6,6 +6,8 @@ import { sayNote, sayQuantity, workingLines } from '../../../src/sheet/words/say
 import type { TicketTable } from '../../../src/takeoff/figure.ts';
 import {
   bandFigure,
+  fitFigures,
+  fitMovesTable,
   layoutTables,
   movesTable,
   offsetsTable,
@@ -19,9 +21,10 @@ import {
   LAYOUT_TABLE_KEYS,
 } from '../../../src/takeoff/layout/keys.ts';
 import type { Layout, LayoutChoice } from '../../../src/takeoff/layout/layout.ts';
+import { tieName } from '../../../src/takeoff/layout/tapeFit.ts';
 import { FOOT, INCH } from '../../../src/units/grid.ts';
 import { shape, wall } from '../outline/site.ts';
-import { layout, padJob, TEN_BY_TWELVE } from './forms.ts';
+import { ELL, layout, padJob, TEN_BY_TWELVE } from './forms.ts';
 
 const DIAGONAL = Math.round(Math.hypot(10, 12) * FOOT);
 const NONE = [null, null, null, null] as const;
@@ -38,19 +41,26 @@ function said(table: TicketTable): readonly (readonly string[])[] {
   return table.rows.map((row) => row.map((cell) => sayQuantity(en, cell, 'feet-inches')));
 }
 
-function figuresOf({ ties, tapeTies, tapeSaid }: Layout) {
+function figuresOf({ ties, tapeTies, tapeSaid, tapeFit }: Layout) {
   const error = tapeTies && tieErrorFigure(tapeTies);
-  return [bandFigure(ties), ...(error ? [error] : []), ...(tapeSaid ? tapeFigures(tapeSaid) : [])];
+  return [
+    bandFigure(ties),
+    ...(error ? [error] : []),
+    ...(tapeSaid ? tapeFigures(tapeSaid) : []),
+    ...(tapeFit ? fitFigures(tapeFit) : []),
+  ];
 }
 
 test('every figure opens to a working with a source, and all of it can be said in every style of units', () => {
   const whole = layout(padJob(TEN_BY_TWELVE), { tape: read(1 / 8, -1 / 8) });
-  const keys = figuresOf(whole).map(({ key }) => key);
-  expect(keys.sort()).toEqual([...LAYOUT_FIGURE_KEYS].sort());
+  const drawn = layout(padJob(ELL)).ties.map((tie) => [tieName(tie), tie.length] as const);
+  const fitted = layout(padJob(ELL), { fit: { tapes: Object.fromEntries(drawn) } });
+  const figures = [...figuresOf(whole), ...fitFigures(fitted.tapeFit!)];
+  expect(figures.map(({ key }) => key).sort()).toEqual([...LAYOUT_FIGURE_KEYS].sort());
   const tables = [...layoutTables(whole, 'feet-inches'), movesTable(whole.tapeSaid!)];
   expect(tables.map(({ key }) => key).sort()).toEqual([...LAYOUT_TABLE_KEYS].sort());
   for (const style of ['feet-inches', 'decimal-feet', 'metric'] as const) {
-    for (const figure of figuresOf(whole)) {
+    for (const figure of figures) {
       const working = figure.working();
       expect(working.of).toBe(figure.key);
       expect(working.source.length).toBeGreaterThan(0);
@@ -58,7 +68,8 @@ test('every figure opens to a working with a source, and all of it can be said i
         /[{}]|NaN|Infinity|undefined/,
       );
     }
-    for (const table of [...layoutTables(whole, style), movesTable(whole.tapeSaid!)]) {
+    const moves = [movesTable(whole.tapeSaid!), fitMovesTable(fitted.tapeFit!)];
+    for (const table of [...layoutTables(whole, style), ...moves]) {
       for (const row of table.rows) {
         expect(row).toHaveLength(table.columns.length);
         for (const cell of row) {
@@ -162,6 +173,12 @@ test('every note that is listed is given by some form, and has all its facts', (
     const places = TEN_BY_TWELVE;
     return wall(`w${i}`, [places[i]!, places[(i + 1) % 4]!], { closed: false });
   });
+  const ell = padJob(ELL);
+  const ties = layout(ell).ties;
+  const drawn = Object.fromEntries(ties.map((tie) => [tieName(tie), tie.length]));
+  const setting = ties.filter(({ kind, sets }) => kind === 'diagonal' && sets).map(tieName);
+  const across = setting[0]!;
+  const last = setting.at(-1)!;
   const cases: readonly (readonly [Job, LayoutChoice])[] = [
     [square, {}],
     [square, { tape: read(0, 0) }],
@@ -187,6 +204,30 @@ test('every note that is listed is given by some form, and has all its facts', (
       {},
     ],
     [padJob(round), {}],
+    [ell, { fit: { tapes: { 'A–B': 14 * FOOT } } }],
+    [ell, { fit: { tapes: drawn } }],
+    [ell, { fit: { tapes: { ...drawn, [across]: drawn[across]! + 2 * FOOT } } }],
+    [ell, { fit: { tapes: Object.fromEntries(setting.map((name) => [name, drawn[name]!])) } }],
+    [
+      ell,
+      {
+        fit: {
+          tapes: Object.fromEntries(
+            setting.map((name) => [name, drawn[name]! + (name === across ? FOOT / 4 : 0)]),
+          ),
+        },
+      },
+    ],
+    [
+      ell,
+      {
+        fit: {
+          tapes: Object.fromEntries(
+            setting.map((name) => [name, name === last ? FOOT / 2 : drawn[name]!]),
+          ),
+        },
+      },
+    ],
     [
       padJob([
         [0, 0],

@@ -27,6 +27,16 @@ export const LEANING_IN: Places = [
   [1, 12],
 ];
 
+/** A notch of 5 by 5 ft out of 14 by 11. */
+export const ELL: Places = [
+  [0, 0],
+  [14, 0],
+  [14, 6],
+  [9, 6],
+  [9, 11],
+  [0, 11],
+];
+
 export function codes(notes: readonly { readonly code: string }[]): readonly string[] {
   return notes.map(({ code }) => code);
 }
