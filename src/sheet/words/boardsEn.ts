@@ -111,7 +111,7 @@ export const boardNotes: Readonly<Record<BoardNoteCode, string>> = {
   'boards-run-no-splice':
     '{run} needs {need} of board, the longest {board} is {longest}, and there is no place on it where a splice could have a stake on either side. Put in a longer board, or clear the ground.',
   'boards-not-enough':
-    'There isn’t enough {board} on the truck: no way was found to board {runs}. Put in what the yard sells, or more boards.',
+    'No way was found to board {runs} with the {board} on the truck; there may well not be enough. Put in what the yard sells, or more boards.',
   // Look before you build.
   'boards-corner-tight':
     'No room past {corners} for either form board to run by: both end there. Brace the corner from outside, and check that it closes.',
