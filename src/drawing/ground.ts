@@ -5,7 +5,9 @@ import type { LineStyle, Mark, Material } from './marks.ts';
 import { bandPath, pathPoints, type Side, shapePath, sidesOf } from './paths.ts';
 import { UTILITY_STYLES } from './utilityLines.ts';
 
-const MATERIALS: Readonly<Record<Exclude<Feature['kind'], 'pad' | 'utility-line'>, Material>> = {
+const MATERIALS: Readonly<
+  Record<Exclude<Feature['kind'], 'pad' | 'utility-line' | 'joint'>, Material>
+> = {
   'existing-slab': 'old-concrete',
   'building-line': 'building',
   steps: 'steps',
@@ -14,7 +16,7 @@ const MATERIALS: Readonly<Record<Exclude<Feature['kind'], 'pad' | 'utility-line'
   'no-stake-zone': 'no-stake',
 };
 
-const STYLES: Readonly<Record<Exclude<Feature['kind'], 'utility-line'>, LineStyle>> = {
+const STYLES: Readonly<Record<Exclude<Feature['kind'], 'utility-line' | 'joint'>, LineStyle>> = {
   pad: 'outline',
   'existing-slab': 'outline-existing',
   'building-line': 'outline-wall',
@@ -26,8 +28,10 @@ const STYLES: Readonly<Record<Exclude<Feature['kind'], 'utility-line'>, LineStyl
 
 /** What a feature is made of, as far as its outline encloses something. */
 export function featureArea(feature: Feature): readonly Mark[] {
-  // A buried line has no inside.
-  if (feature.kind === 'pad' || feature.kind === 'utility-line') return [];
+  // Lines have no inside.
+  if (feature.kind === 'pad' || feature.kind === 'utility-line' || feature.kind === 'joint') {
+    return [];
+  }
   const path = shapePath(feature.shape);
   if (!path?.closed || path.segments.length < 2) return [];
   const layer = feature.kind === 'no-stake-zone' ? 'ground' : 'existing';
@@ -44,6 +48,7 @@ export function featureOutline(feature: Feature): readonly Mark[] {
 
 function styleOf(feature: Feature): LineStyle {
   if (feature.kind === 'utility-line') return UTILITY_STYLES[feature.service];
+  if (feature.kind === 'joint') return `joint-${feature.joint}`;
   const formed = feature.kind === 'building-line' && !feature.pourAgainst;
   return formed ? 'outline-wall-formed' : STYLES[feature.kind];
 }

@@ -48,7 +48,11 @@ export function namesOf(board: Board, { features }: Job): ReadonlyMap<string, st
 
 /** The name of each feature: inside it, else with a line to it, else by a letter in the list. */
 export function drawLabels(board: Board, { features }: Job): void {
-  for (const feature of features) if (!board.named.has(feature.id)) drawLabel(board, feature);
+  for (const feature of features) {
+    // A joint has its letter in the line.
+    if (feature.kind === 'joint' && feature.name.trim() === '') continue;
+    if (!board.named.has(feature.id)) drawLabel(board, feature);
+  }
 }
 
 function drawLabel(board: Board, feature: Feature): void {

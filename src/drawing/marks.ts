@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/point.ts';
-import type { Service } from '../job/job.ts';
+import type { JointUse, Service } from '../job/job.ts';
 
 /**
  * Marks: a renderer-neutral drawing. Places are in grid units (x east, y north); sizes of text, ticks and line widths
@@ -50,6 +50,7 @@ export type LineStyle =
   | 'mesh'
   | 'lap'
   | 'strip'
+  | `joint-${JointUse}`
   | 'form'
   | 'board'
   | 'splice'

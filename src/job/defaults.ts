@@ -126,9 +126,15 @@ export function defaultPractices(): Practices {
       wall: true,
       steps: true,
       blockOut: true,
+      bondAtPatch: false,
+      // 1/2 in, flush (state ready-mix association: 1/2 in, full depth); 1/4 in low where it is sealed: common practice.
+      thickness: INCH / 2,
+      recess: 0,
       // Strip sold in 10 ft pieces: common practice, no source.
       pieceLength: 10 * FOOT,
     },
+
+    joints: defaultJoints(),
 
     mix: {
       mixes: [
@@ -154,6 +160,39 @@ export function defaultPractices(): Practices {
     },
   };
 }
+
+/**
+ * What a new job starts with of joints. Panels no longer than 30 thicknesses (published: 24, 30 or 36 by aggregate and
+ * slump) and than 15 ft; 1 1/2 times as long as wide; 60 degrees where joints meet; a quarter of the depth and 1 in.
+ */
+function defaultJoints(): Practices['joints'] {
+  return {
+    layout: 'proposed',
+    factor: 30,
+    cap: 15 * FOOT,
+    ratio: 1.5,
+    // Narrower ones break off: common practice, no source.
+    least: 2 * FOOT,
+    angle: 60,
+    made: 'tooled',
+    depthShare: 0.25,
+    leastDepth: INCH,
+    sealant: {
+      joints: false,
+      strip: false,
+      // Grooves 1/8 to 1/4 in wide (a town's code); sealant half as deep as wide is common practice, and never thinner
+      // than 1/4 in.
+      width: INCH / 4,
+      depth: INCH / 4,
+      backer: false,
+      // 10 US fluid ounces: common practice.
+      cartridge: 10 * FLUID_OUNCE,
+    },
+  };
+}
+
+/** One US fluid ounce is 1/128 of a gallon of 231 cubic inches. */
+const FLUID_OUNCE = (231 / 128) * INCH ** 3;
 
 /** What a new job starts with of steel. */
 function defaultSteel(): Practices['steel'] {

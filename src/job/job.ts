@@ -100,6 +100,17 @@ export interface UtilityLine extends FeatureBase {
   readonly service: Service;
 }
 
+/** control: a groove or a cut where the slab may crack. construction: the pour stops here. existing: in the slab that is there. */
+export type JointUse = 'control' | 'construction' | 'existing';
+
+/** A joint drawn by hand: from edge to edge of the new pour, or one that the older slab has. Doesn't change the pour. */
+export interface Joint extends FeatureBase {
+  readonly kind: 'joint';
+  /** Open and straight, bends at its corners. */
+  readonly shape: Outline;
+  readonly joint: JointUse;
+}
+
 export type Feature =
   | Pad
   | ExistingSlab
@@ -108,7 +119,8 @@ export type Feature =
   | BlockOut
   | Patch
   | NoStakeZone
-  | UtilityLine;
+  | UtilityLine
+  | Joint;
 export type FeatureKind = Feature['kind'];
 
 /** How lengths are shown and how a bare number is read. Never changes the geometry. */
@@ -327,8 +339,44 @@ export interface Practices {
     readonly wall: boolean;
     readonly steps: boolean;
     readonly blockOut: boolean;
+    /** A patch's edges in the older slab get no strip: the new concrete is bonded to the old there. */
+    readonly bondAtPatch: boolean;
+    /** How thick the strip is. */
+    readonly thickness: Grid;
+    /** How far its top stays below the slab's; 0 is flush. */
+    readonly recess: Grid;
     /** Length of strip sold as one roll or piece. */
     readonly pieceLength: Grid;
+  };
+
+  readonly joints: {
+    /** proposed: joints drawn by hand are kept, and the others laid out round them. by-hand: those drawn, and no others. */
+    readonly layout: 'proposed' | 'by-hand';
+    /** No panel is longer than so many times the slab's thickness, nor than the cap. */
+    readonly factor: number;
+    readonly cap: Grid;
+    /** Length over width of a panel, at most. */
+    readonly ratio: number;
+    /** No panel is narrower than this. */
+    readonly least: Grid;
+    /** No joint meets an edge or another joint at less than this, degrees. */
+    readonly angle: number;
+    readonly made: 'tooled' | 'sawn';
+    /** How deep a joint goes, as a share of the slab's thickness, and at least. */
+    readonly depthShare: number;
+    readonly leastDepth: Grid;
+    readonly sealant: {
+      /** What is sealed. */
+      readonly joints: boolean;
+      readonly strip: boolean;
+      /** Of the groove of a control joint, and of the sealant in it. */
+      readonly width: Grid;
+      readonly depth: Grid;
+      /** Whether a backer rod goes under it. */
+      readonly backer: boolean;
+      /** What one cartridge holds, cubic grid units. */
+      readonly cartridge: number;
+    };
   };
 
   readonly mix: {

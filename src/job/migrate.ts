@@ -11,7 +11,10 @@ export interface Migration {
 }
 
 /** One step a version, from 2 on. */
-export const MIGRATIONS: readonly Migration[] = [{ to: 2, change: toVersion2 }];
+export const MIGRATIONS: readonly Migration[] = [
+  { to: 2, change: toVersion2 },
+  { to: 3, change: toVersion3 },
+];
 
 /**
  * A job brought forward from a version to the newest that the steps lead to.
@@ -63,6 +66,26 @@ function toVersion2(job: FileJob): FileJob {
         perCorner: nailsPerCorner,
         nailsPerPound,
       },
+    },
+  };
+}
+
+/**
+ * Version 3 knows joints: those drawn by hand, and the rules by which others are laid out. What the old file said of strip
+ * stays; all that it didn't know starts as in a new job.
+ */
+function toVersion3(job: FileJob): FileJob {
+  if (!isObject(job) || !isObject(job['practices'])) return job;
+  const { practices } = job;
+  const { joints, isolation } = defaultPractices();
+  const { bondAtPatch, thickness, recess } = isolation;
+  const strip = practices['isolation'];
+  return {
+    ...job,
+    practices: {
+      ...practices,
+      joints,
+      ...(isObject(strip) ? { isolation: { ...strip, bondAtPatch, thickness, recess } } : {}),
     },
   };
 }

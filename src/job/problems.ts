@@ -37,6 +37,8 @@ export const JOB_PROBLEMS = [
   'attachment-circle',
   /** Two corners in a row on one place: an edge without length. */
   'corners-coincide',
+  /** A joint has an arc in it. */
+  'joint-not-straight',
   /** The job would be more than 200 m across. */
   'too-large',
   /** A place more than 2 km from the origin. */

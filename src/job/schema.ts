@@ -1,7 +1,8 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
-import { EXTENT_LIMIT, FOOT, INCH, METRE } from '../units/grid.ts';
+import { FOOT, INCH, METRE } from '../units/grid.ts';
 import { MOST_MONEY } from '../units/money.ts';
+import { isolationSchema, jointsSchema, jointUse } from './jointsSchema.ts';
 import { id, positive, text, whole } from './schemaParts.ts';
 import { SERVICES } from './services.ts';
 import { meshStockSchema, steelSchema } from './steelSchema.ts';
@@ -9,7 +10,7 @@ import { TEXT_MOST } from './textLimits.ts';
 
 /** The name by which a job file is known, and the version that this program writes. */
 export const FORMAT = 'notchpad-job';
-export const VERSION = 2;
+export const VERSION = 3;
 
 /** More stakes set by hand than this are on no job. Our own limit. */
 export const MOST_HAND_STAKES = 20_000;
@@ -57,6 +58,7 @@ export const featureSchema = v.variant('kind', [
   v.strictObject({ ...base, kind: v.literal('patch'), shape: outline }),
   v.strictObject({ ...base, kind: v.literal('no-stake-zone'), shape }),
   v.strictObject({ ...base, kind: v.literal('utility-line'), shape: outline, service }),
+  v.strictObject({ ...base, kind: v.literal('joint'), shape: outline, joint: jointUse }),
 ]);
 
 const boardSize = v.picklist(['1x4', '1x6', '2x4', '2x6', '2x8', '2x10', '2x12']);
@@ -116,13 +118,8 @@ export const practicesSchema = v.strictObject({
     screwsPerBox: whole(1, 100_000),
   }),
   steel: steelSchema,
-  isolation: v.strictObject({
-    existing: v.boolean(),
-    wall: v.boolean(),
-    steps: v.boolean(),
-    blockOut: v.boolean(),
-    pieceLength: whole(INCH, EXTENT_LIMIT),
-  }),
+  isolation: isolationSchema,
+  joints: jointsSchema,
   mix: v.strictObject({
     mixes: v.pipe(v.array(bagMix), v.minLength(1), v.maxLength(100)),
     blend: v.strictObject({

@@ -14,8 +14,10 @@ export interface Unsound {
   readonly at?: readonly Point[];
 }
 
-/** A wall has a face; a buried line has no inside at all. */
-const MAY_BE_OPEN: readonly FeatureKind[] = ['building-line', 'utility-line'];
+/** A buried line and a joint have no inside. */
+export const ALWAYS_OPEN: readonly FeatureKind[] = ['utility-line', 'joint'];
+/** A wall has a face. */
+const MAY_BE_OPEN: readonly FeatureKind[] = ['building-line', ...ALWAYS_OPEN];
 
 /** No place may be farther from the origin than this, 2 km: beyond it something has gone wrong. */
 const FARTHEST = 10 * EXTENT_LIMIT;
@@ -41,7 +43,7 @@ function shapeUnsound(feature: Feature): readonly Unsound[] {
   }
   const { corners, closed } = shape;
   const found: Unsound[] = [];
-  if (closed && feature.kind === 'utility-line') found.push(say('field-not-open'));
+  if (closed && ALWAYS_OPEN.includes(feature.kind)) found.push(say('field-not-open'));
   if (!closed && !MAY_BE_OPEN.includes(feature.kind)) found.push(say('field-not-closed'));
   const least = closed && !corners.some(({ rise }) => rise !== 0) ? 3 : 2;
   if (corners.length < least) found.push(say('too-few-corners', { facts: { least } }));
@@ -50,6 +52,9 @@ function shapeUnsound(feature: Feature): readonly Unsound[] {
     if (numbers) {
       found.push(say(numbers, { corner: index }));
       return;
+    }
+    if (feature.kind === 'joint' && corner.rise !== 0) {
+      found.push(say('joint-not-straight', { corner: index }));
     }
     const end = edgeEnd(shape, index);
     if (end && samePoint(corner, end)) {

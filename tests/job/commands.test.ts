@@ -7,7 +7,7 @@ import { parseJob } from '../../src/job/parse.ts';
 import { JOB_PROBLEMS } from '../../src/job/problems.ts';
 import { serializeJob } from '../../src/job/serialize.ts';
 import { blankJob } from '../../src/job/start.ts';
-import { FOOT, METRE } from '../../src/units/grid.ts';
+import { FOOT, INCH, METRE } from '../../src/units/grid.ts';
 import { numbersFrom, randomCommand, walk, walkSeed } from './randomCommands.ts';
 import { done, frozen, jobOf, outline, padOf, refused } from './site.ts';
 
@@ -161,6 +161,29 @@ test('a utility line is open, and says what it carries', () => {
   expect(water.features[0]).toMatchObject({ service: 'water' });
   const pad = jobOf(padOf('0,0 10,0 10,10'));
   expect(refused(pad, { do: 'set-feature', feature: 'f1', service: 'water' })).toBe(
+    'not-for-this-kind',
+  );
+});
+
+test('a joint is open and straight, and says what it is for', () => {
+  const line = (closed: boolean): Feature => ({
+    id: 'f1',
+    name: '',
+    kind: 'joint',
+    joint: 'control',
+    shape: outline('0,0 50,0 50,90', 2, closed),
+  });
+  expect(refused(blankJob(), { do: 'add-feature', feature: line(true) })).toBe('field-not-open');
+  const job = jobOf(line(false));
+  const stop = done(job, { do: 'set-feature', feature: 'f1', joint: 'construction' });
+  expect(stop.features[0]).toMatchObject({ joint: 'construction' });
+  const [feature] = job.features;
+  const corner = feature?.shape.form === 'outline' ? feature.shape.corners[0]!.id : '';
+  expect(refused(job, { do: 'set-rise', feature: 'f1', corner, rise: INCH })).toBe(
+    'joint-not-straight',
+  );
+  const pad = jobOf(padOf('0,0 10,0 10,10'));
+  expect(refused(pad, { do: 'set-feature', feature: 'f1', joint: 'existing' })).toBe(
     'not-for-this-kind',
   );
 });

@@ -81,3 +81,14 @@ test('version 2 keeps the sheet, the laps and the wire that version 1 said', () 
   });
   expect(of(steel.mesh.own)).not.toHaveProperty('practices.mesh');
 });
+
+test('version 3 keeps the strip that version 2 said, and lays joints out as a new job does', () => {
+  const { practices, ...rest } = demoJob();
+  const { joints, isolation, ...others } = practices;
+  const { bondAtPatch, thickness, recess, ...strip } = isolation;
+  const old = { ...rest, practices: { ...others, isolation: { ...strip, wall: false } } };
+  expect(migrated(old, 2)).toMatchObject({
+    practices: { joints, isolation: { ...isolation, wall: false } },
+  });
+  expect(migrated('nothing', 2)).toBe('nothing');
+});

@@ -65,6 +65,8 @@ function newFeature(job: Job, draw: Draw): Feature {
       return { ...base, kind, treads: Math.floor(draw() * 5), shape: outline };
     case 'utility-line':
       return { ...base, kind, service: 'gas', shape: { ...outline, closed: draw() < 0.03 } };
+    case 'joint':
+      return { ...base, kind, joint: 'control', shape: { ...outline, closed: draw() < 0.03 } };
     case 'block-out':
     case 'no-stake-zone':
       return { ...base, kind, shape };

@@ -21,6 +21,7 @@ export function outline(
   if (kind === 'building-line') return { ...base, kind, pourAgainst: true };
   if (kind === 'steps') return { ...base, kind, treads: 2 };
   if (kind === 'utility-line') return { ...base, kind, service: 'electric' };
+  if (kind === 'joint') return { ...base, kind, joint: 'control' };
   return { ...base, kind };
 }
 

@@ -15,6 +15,7 @@ const DRAWS: readonly ToolName[] = [
   'block-out-square',
   'draw-no-stake-zone',
   'draw-utility-line',
+  'draw-joint',
 ];
 const MENU = 'draw-menu';
 

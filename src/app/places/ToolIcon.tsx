@@ -19,6 +19,8 @@ const ICONS: Readonly<Record<Drawn, { readonly d: string; readonly fill?: string
   'draw-no-stake-zone': { d: 'M12 3a9 9 0 1 0 .01 0zM5.600 5.600l12.800 12.800', fill: 'soil' },
   // A marking flag over the line that it marks.
   'draw-utility-line': { d: 'M8 17V3l9 3.500L8 10M2 21h4M9.500 21h5M18 21h4' },
+  // A slab parted by a groove.
+  'draw-joint': { d: 'M3 5h18v14H3zM12 5v3M12 10.500v3M12 16v3', fill: 'fresh' },
   fit: { d: 'M3 8V3h5M16 3h5v5M21 16v5h-5M8 21H3v-5M8 8h8v8H8z' },
   undo: { d: 'M9 5L4 10l5 5M4 10h10a6 6 0 0 1 0 12h-2' },
   redo: { d: 'M15 5l5 5-5 5M20 10H10a6 6 0 0 0 0 12h2' },

@@ -74,6 +74,7 @@ export const en = {
       'block-out-square': 'Square block-out',
       'draw-no-stake-zone': 'No-stake zone',
       'draw-utility-line': 'Utility line',
+      'draw-joint': 'Joint',
     },
   },
   done: {

@@ -1,4 +1,4 @@
-import type { FeatureKind, Service } from '../../job/job.ts';
+import type { FeatureKind, JointUse, Service } from '../../job/job.ts';
 
 /** The few words that stand in drawings. */
 export const en = {
@@ -11,6 +11,7 @@ export const en = {
     patch: 'Patch',
     'no-stake-zone': 'No stakes',
     'utility-line': 'Utility line',
+    joint: 'Joint',
   } satisfies Record<FeatureKind, string>,
   /** A buried line by its name, by what it carries, and short, in the line itself. */
   services: {
@@ -25,6 +26,12 @@ export const en = {
     },
     sewer: { name: 'Sewer or drain', carries: 'Sewer, drain', short: 'SEWER' },
   } satisfies Record<Service, { readonly [word in 'name' | 'carries' | 'short']: string }>,
+  /** Joints by their use, and the letter that stands in the line. */
+  joints: {
+    control: { name: 'Control joint', letter: 'C' },
+    construction: { name: 'Construction joint', letter: 'B' },
+    existing: { name: 'Joint of the older slab', letter: 'X' },
+  } satisfies Record<JointUse, { readonly [word in 'name' | 'letter']: string }>,
   serviceAndName: (service: string, name: string) => `${service}: ${name}`,
   radius: (length: string) => `R ${length}`,
   diameter: (length: string) => `Ø ${length}`,

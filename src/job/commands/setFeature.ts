@@ -1,6 +1,6 @@
 import { fieldProblems } from '../fields.ts';
 import { findFeature, withFeature } from '../find.ts';
-import type { Feature, Job, Service } from '../job.ts';
+import type { Feature, Job, JointUse, Service } from '../job.ts';
 import { type Outcome, refuse } from '../refusal.ts';
 import { featureSchema } from '../schema.ts';
 import { withAttachmentsTo } from '../settle.ts';
@@ -18,6 +18,8 @@ export interface SetFeature {
   readonly treads?: number;
   /** Utility lines alone. */
   readonly service?: Service;
+  /** Joints alone. */
+  readonly joint?: JointUse;
 }
 
 export function setFeature(job: Job, command: SetFeature): Outcome {
@@ -48,6 +50,7 @@ function foreignSetting({ kind }: Feature, command: SetFeature): string | null {
   if (kind !== 'building-line' && command.pourAgainst !== undefined) return 'pourAgainst';
   if (kind !== 'building-line' && command.closed !== undefined) return 'closed';
   if (kind !== 'steps' && command.treads !== undefined) return 'treads';
+  if (kind !== 'joint' && command.joint !== undefined) return 'joint';
   return kind !== 'utility-line' && command.service !== undefined ? 'service' : null;
 }
 
@@ -62,6 +65,8 @@ function changedFeature(feature: Feature, command: SetFeature): Feature {
       return { ...feature, name, treads: command.treads ?? feature.treads };
     case 'utility-line':
       return { ...feature, name, service: command.service ?? feature.service };
+    case 'joint':
+      return { ...feature, name, joint: command.joint ?? feature.joint };
     default:
       return { ...feature, name };
   }

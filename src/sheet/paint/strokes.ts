@@ -42,6 +42,10 @@ export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
   centre: ink(0.18, [6, 1, 1, 1]),
   mesh: ink(0.3, CONTINUOUS),
   lap: ink(0.18, CONTINUOUS),
+  // Long dashes with a letter in them; an older slab's are finer.
+  'joint-control': ink(0.35, [4.5, 1.5]),
+  'joint-construction': ink(0.7, [4.5, 1.5]),
+  'joint-existing': ink(0.25, [2.2, 1.4]),
   strip: { width: 0.9, dash: [0.5, 0.9], colour: GREY },
   form: ink(0.8, CONTINUOUS),
   board: ink(0.22, CONTINUOUS),

@@ -70,6 +70,8 @@ export const problems: Readonly<
     'These corners hold on to each other in a circle, so none of them has a place. Move one of them off its edge first.',
   'corners-coincide':
     'Two corners in a row lie on the same place. Move one of them, or take it out.',
+  'joint-not-straight':
+    'A joint runs straight: it can’t be curved. Put in a corner where it should turn.',
   'too-large':
     'The job would be more than 200 m (656 ft) across. Look for a number that was typed wrong.',
   'too-far': 'A place more than 2 km away can’t be right. Look for a number that was typed wrong.',
@@ -105,9 +107,9 @@ export const problems: Readonly<
   'field-id': '{seen} is no id: letters, digits, - and _ only.',
   'field-id-twice': 'The id {id} is used twice.',
   'field-next-id': 'The next free number is {seen}, but {least} and below are in use.',
-  'field-not-closed': 'Only a building line or a utility line may be open.',
+  'field-not-closed': 'Only a building line, a utility line or a joint may be open.',
   'field-not-open':
-    'A utility line must be open: it runs from its first corner to its last and goes round nothing.',
+    'A utility line or a joint must be open: it runs from its first corner to its last and goes round nothing.',
   'field-no-such-mix': 'The blend names a mix that isn’t in the list ({mix}).',
   'file-more-problems': '… and {count} more.',
 

@@ -4,6 +4,7 @@ import { cornerLetter } from '../../job/letters.ts';
 import { formatLength } from '../../units/length.ts';
 import { lengthOf } from '../edgeMeasures.ts';
 import { edgeLetters, featureName } from '../featureName.ts';
+import { JointChoice } from '../JointChoice.tsx';
 import { ServiceChoice } from '../ServiceChoice.tsx';
 import { edgesOf } from '../site.ts';
 import type { FeatureSelection } from '../tools/tool.ts';
@@ -55,6 +56,14 @@ export function SelectionBar(props: SelectionBarProps) {
             label={says.service}
             service={feature.service}
             onService={(service) => onCommit({ do: 'set-feature', feature: feature.id, service })}
+          />
+        ) : null}
+        {feature.kind === 'joint' ? (
+          <JointChoice
+            words={words}
+            label={says.joint}
+            joint={feature.joint}
+            onJoint={(joint) => onCommit({ do: 'set-feature', feature: feature.id, joint })}
           />
         ) : null}
         <button

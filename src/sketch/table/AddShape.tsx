@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { FeatureKind } from '../../job/job.ts';
+import { ALWAYS_OPEN } from '../../job/soundness.ts';
 import { parseLength } from '../../units/length.ts';
 import { ok } from '../../units/result.ts';
 import { type NewFeature, newOutline, newRound, rectangle } from '../tools/newFeature.ts';
@@ -17,11 +18,12 @@ const KINDS: readonly FeatureKind[] = [
   'patch',
   'no-stake-zone',
   'utility-line',
+  'joint',
 ];
 const ROUND_KINDS: readonly FeatureKind[] = ['block-out', 'no-stake-zone'];
 
 /**
- * A new shape by its sizes: a rectangle at an offset from the datum, a round one about its middle, or a utility line by how
+ * A new shape by its sizes: a rectangle at an offset from the datum, a round one about its middle, or a line by how
  * far it runs.
  */
 export function AddShape(props: TablePart) {
@@ -31,7 +33,7 @@ export function AddShape(props: TablePart) {
   const [wantsRound, setWantsRound] = useState(false);
   const mayBeRound = ROUND_KINDS.includes(kind);
   const isRound = wantsRound && mayBeRound;
-  const isLine = kind === 'utility-line';
+  const isLine = ALWAYS_OPEN.includes(kind);
   /** An empty offset is none. */
   const readOffset = (text: string) => (text.trim() === '' ? ok(0) : parseLength(text, job.units));
   const readSize = (text: string) => parseLength(text, job.units);

@@ -5,6 +5,7 @@ import { parseLength } from '../../units/length.ts';
 import { parseNumber } from '../../units/measure.ts';
 import { ok } from '../../units/result.ts';
 import { featureName } from '../featureName.ts';
+import { JointChoice } from '../JointChoice.tsx';
 import { ServiceChoice } from '../ServiceChoice.tsx';
 import { lengthKeyboard } from '../typed/lengthKeyboard.ts';
 import { TypedBox } from '../typed/TypedBox.tsx';
@@ -103,6 +104,16 @@ function OwnSettings(props: ChangeFeatureProps) {
         onService={(service) =>
           pressCommand(props, { do: 'set-feature', feature: feature.id, service })
         }
+      />
+    );
+  }
+  if (feature.kind === 'joint') {
+    return (
+      <JointChoice
+        words={words}
+        label={says.joint}
+        joint={feature.joint}
+        onJoint={(joint) => pressCommand(props, { do: 'set-feature', feature: feature.id, joint })}
       />
     );
   }

@@ -1,5 +1,6 @@
 import { type Point, samePoint } from '../../geometry/point.ts';
 import type { FeatureKind } from '../../job/job.ts';
+import { ALWAYS_OPEN } from '../../job/soundness.ts';
 import type { Neighbour } from '../bearings.ts';
 import { bearingOf } from '../edgeMeasures.ts';
 import type { Snap } from '../snap.ts';
@@ -32,12 +33,12 @@ const IDLE: DrawState = { at: 'idle', placed: [], aim: null };
 
 /**
  * Draws an outline corner by corner, by taps, by slides (the corner lands where the pointer is lifted) or typed. A tap
- * on the first corner closes it, unless it is a utility line, which never closes; Enter closes it, or ends a building line
- * or a utility line open; Backspace takes back the last corner.
+ * on the first corner closes it, unless it is a utility line or a joint, which never close; Enter closes it, or ends a
+ * building line, a utility line or a joint open; Backspace takes back the last corner.
  */
 export function drawOutline(kind: FeatureKind): Machine<DrawState> {
-  const canClose = kind !== 'utility-line';
-  const canEndOpen = kind === 'building-line' || kind === 'utility-line';
+  const canClose = !ALWAYS_OPEN.includes(kind);
+  const canEndOpen = kind === 'building-line' || !canClose;
 
   function step(
     state: DrawState,

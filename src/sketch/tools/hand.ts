@@ -38,6 +38,8 @@ export function takeUp(tool: ToolName): Hand {
       return drawing(tool, 'no-stake-zone');
     case 'draw-utility-line':
       return drawing(tool, 'utility-line');
+    case 'draw-joint':
+      return drawing(tool, 'joint');
     case 'block-out-round':
       return holding(tool, blockOutRound, blockOutRound.idle);
     case 'block-out-square':

@@ -66,6 +66,8 @@ function outlineFeature(id: string, kind: FeatureKind, shape: Outline): Feature 
     case 'utility-line':
       // Nobody guesses what a line carries: electric is the one to be most careful with, until it is said.
       return { ...base, kind, service: 'electric' };
+    case 'joint':
+      return { ...base, kind, joint: 'control' };
     case 'pad':
     case 'existing-slab':
     case 'block-out':

@@ -17,6 +17,7 @@ export type ToolName =
   | 'draw-patch'
   | 'draw-no-stake-zone'
   | 'draw-utility-line'
+  | 'draw-joint'
   | 'block-out-round'
   | 'block-out-square';
 

@@ -12,6 +12,7 @@ const kinds: Record<FeatureKind, string> = {
   patch: 'Patch',
   'no-stake-zone': 'No-stake zone',
   'utility-line': 'Utility line',
+  joint: 'Joint',
 };
 
 const snaps: Record<SnapReason, string> = {
@@ -82,6 +83,7 @@ export const en = {
     removeFeature: 'Take away shape',
     pourAgainst: 'Can be poured against',
     service: 'What it carries',
+    joint: 'What kind of joint',
   },
   stakes: stakesEn,
   length: {
@@ -140,6 +142,7 @@ export const en = {
     pourAgainst: 'Can be poured against (a wall on a foundation can; siding and skirting cannot)',
     closed: 'Closed outline',
     service: 'What it carries',
+    joint: 'What kind of joint',
     toFront: 'Draw on top',
     toBack: 'Draw below the others',
     removeFeature: (feature: string) => `Take away ${feature}`,

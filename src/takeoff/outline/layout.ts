@@ -55,6 +55,7 @@ export function partOf(feature: Feature): Part | undefined {
       return 'cutter';
     case 'no-stake-zone':
     case 'utility-line':
+    case 'joint':
       return undefined;
   }
 }

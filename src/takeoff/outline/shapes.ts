@@ -4,6 +4,7 @@ import { type Chain, chainOf, circleChain } from '../../geometry/chain.ts';
 import { selfCrossings } from '../../geometry/crossings.ts';
 import type { ArcOf, Point } from '../../geometry/point.ts';
 import type { Feature, Outline, Round, Shape } from '../../job/job.ts';
+import { ALWAYS_OPEN } from '../../job/soundness.ts';
 import { EXTENT_LIMIT, type Grid } from '../../units/grid.ts';
 
 /** How far the chords that stand for an arc in the clipping may leave it: 1/10 mm. Areas and lengths are corrected. */
@@ -39,7 +40,7 @@ export function traceOf(feature: Feature): Traced {
     traced = shape.form === 'round' ? traceRound(shape) : traceOutline(shape);
     traces.set(shape, traced);
   }
-  const mayBeOpen = feature.kind === 'building-line' || feature.kind === 'utility-line';
+  const mayBeOpen = feature.kind === 'building-line' || ALWAYS_OPEN.includes(feature.kind);
   if (traced.fault || traced.chain.closed || mayBeOpen) return traced;
   return { ...traced, fault: { code: 'not-closed' } };
 }
