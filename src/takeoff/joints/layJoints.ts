@@ -77,13 +77,27 @@ function likeliest(
  * The shortest joints that obey every rule, of all that can be made of the candidate lines; when none does, those that
  * break the fewest rules, and of these the shortest. Branch and bound: every layout that obeys has a joint that mends
  * the rule looked at, so each of those is tried in turn, and none is followed that is longer than the best.
- * @param most Layouts looked at before the search gives up.
  */
-export function searchJoints(problem: JointProblem, most = SEARCH): JointPlan {
-  return lay(problem, most);
+export function searchJoints(
+  problem: JointProblem,
+  { most = SEARCH, enough = never }: JointLimits = {},
+): JointPlan {
+  return lay(problem, most, enough);
 }
 
-function lay(problem: JointProblem, most: number): JointPlan {
+/** When a search ends before it has shown that its layout is the least. */
+export interface JointLimits {
+  /** Layouts looked at. */
+  readonly most?: number;
+  /** Asked again and again; the search ends when it says so. */
+  readonly enough?: () => boolean;
+}
+
+function never(): boolean {
+  return false;
+}
+
+function lay(problem: JointProblem, most: number, enough: () => boolean): JointPlan {
   const lines = candidates(problem);
   let tried = 0;
   let cut = false;
@@ -102,7 +116,7 @@ function lay(problem: JointProblem, most: number): JointPlan {
     const branches: { way: number; report: JointReport; whole: number }[] = [];
     for (const way of ways) {
       if (obeys() && report.length + lengthOf(lines[way]!) >= best!.length) continue;
-      if (tried >= most) {
+      if (tried >= most || enough()) {
         cut = true;
         return;
       }
@@ -121,7 +135,7 @@ function lay(problem: JointProblem, most: number): JointPlan {
   const start = look([]);
   if (start.broken.length > 0) follow([], start, new Set());
   const report = best ?? start;
-  return { report, proof: !cut && report.broken.length === 0 ? 'proved' : 'searched', tried };
+  return { report, proof: !cut && report.broken.length === 0 ? 'proved' : 'gap', tried };
 }
 
 /**
@@ -189,6 +203,7 @@ const WEIGHT: Readonly<Record<JointRule, number>> = {
   'block-out': 2,
   'old-joint': 2,
   'ends-inside': 2,
+  'ends-on-joint': 1,
   sharp: 2,
   sliver: 2,
   ratio: 1,

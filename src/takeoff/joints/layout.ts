@@ -54,6 +54,7 @@ export type JointRule =
   | 'block-out'
   | 'old-joint'
   | 'sharp'
+  | 'ends-on-joint'
   | 'ends-inside';
 
 /** A rule that a layout breaks, and where. */
@@ -86,10 +87,10 @@ export interface JointReport {
 }
 
 /**
- * How sure a layout is. first: found at once. proved: of all layouts made of the lines that were tried, none that obeys
- * is shorter. searched: the search ended at its limit, or nothing obeys and this breaks the fewest.
+ * How sure a layout is. first: found at once. proved: of all layouts made of the candidate lines, each run from edge to
+ * edge, none breaks less, and of those that break as little none is shorter. gap: the search ended before that was shown.
  */
-export type JointProof = 'first' | 'proved' | 'searched';
+export type JointProof = 'first' | 'proved' | 'gap';
 
 export interface JointPlan {
   readonly report: JointReport;

@@ -1,4 +1,6 @@
+import { toGrid } from '../../geometry/round.ts';
 import type { Practices } from '../../job/job.ts';
+import type { Grid } from '../../units/grid.ts';
 import type { EdgeKind } from '../outline/pour.ts';
 
 /**
@@ -18,4 +20,13 @@ const CHOICE: Readonly<Partial<Record<EdgeKind, keyof Practices['isolation']>>> 
 export function getsStrip(kind: EdgeKind, practices: Practices): boolean {
   const choice = CHOICE[kind];
   return choice !== undefined && practices.isolation[choice] === true;
+}
+
+/**
+ * The longest that a panel may be, grid units: so many times the thickness (24 for small stone, 30 for larger, 36 for a
+ * stiff mix), and never more than the cap, however thick the slab is.
+ * @source joint-spacing-table
+ */
+export function panelMost(thickness: Grid, factor: number, cap: Grid): Grid {
+  return Math.min(toGrid(factor * thickness), cap);
 }
