@@ -1,24 +1,27 @@
 import type { Mark } from '../drawing/marks.ts';
 import type { Job } from '../job/job.ts';
+import type { Station } from '../takeoff/figure.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { furniture, line } from './furniture.ts';
 import { printable } from './lettering.ts';
 import type { Rect, SheetPage, SheetPart } from './page.ts';
+import { PAGE_KINDS, type PageKind } from './pageKinds.ts';
 import { fitPlan, type ScaledPlan } from './pages/fitPlan.ts';
 import { formsSheet } from './pages/formsPages.ts';
 import { layoutPages, type PadLayout } from './pages/layoutPages.ts';
 import { legendRows, ROW_MM } from './pages/legend.ts';
-import { listPages } from './pages/listPages.ts';
+import { keyedPages, listPages } from './pages/listPages.ts';
 import { padLayouts } from './pages/padLayouts.ts';
 import { type PlanFrame, planFrames } from './pages/planFrame.ts';
 import { lettersLack, planParts } from './pages/planPage.ts';
 import { TITLE_HEIGHT, titleBlock } from './pages/titleBlock.ts';
-import { paperSize, type Turn } from './papers.ts';
+import { paperSize, TURNS } from './papers.ts';
 import type { SheetOptions } from './sheetOptions.ts';
 
 /**
- * The crew sheet: a dimensioned layout to scale, the forms and stakes to scale with their tables, what to tape, then lists
- * (material, what was taken as so, cautions), as pages for any painter. The same job, takeoff and options give the same pages.
+ * The crew sheet as pages for any painter: a dimensioned layout to scale with all its sizes, forms and stakes to scale with
+ * their tables, what to tape, then lists (material, cautions, what was taken as so), each if it is wanted. The same job,
+ * takeoff and options give the same pages.
  */
 export function layoutSheet(
   job: Job,
@@ -28,36 +31,8 @@ export function layoutSheet(
   const { layout } = options.words.sheet;
   const pads = padLayouts(job, takeoff, options);
   const scaled = bestPlan(job, takeoff, options, pads);
-  const { frame, scale } = scaled;
-  const size = paperSize(options.paper, frame.turn);
-  const legend = legendRows(job, takeoff, options.words);
-  const plan = planParts(job, takeoff, scaled, legend, options);
-  const forms = formsSheet(job, takeoff, frame.turn, listArea, options);
-  const above = listArea(frame);
-  const lists = listPages(job, takeoff, plan.left, forms ? ['forms'] : [], above, options);
-  const listed =
-    (called: string) =>
-    (marks: readonly Mark[]): Drawn => ({
-      called,
-      frame,
-      parts: [furniture([...marks, ...outerFrame(frame)])],
-    });
-  const drawn: readonly Drawn[] = [
-    { called: layout.layout, frame, parts: plan.parts, scaleName: scale.name },
-    ...(forms
-      ? [
-          {
-            called: layout.forms.title,
-            frame: forms.frame,
-            parts: forms.plan,
-            scaleName: forms.scaleName,
-          },
-          ...forms.tables.map(listed(layout.forms.title)),
-        ]
-      : []),
-    ...layoutPages(job, pads, above, options).map(listed(layout.setOut)),
-    ...lists.map(listed(layout.lists)),
-  ];
+  const size = paperSize(options.paper, scaled.frame.turn);
+  const drawn = drawnPages({ job, takeoff, options, pads, scaled });
   const name = printable(job.name).text || layout.noName;
   const pages = drawn.length;
   return drawn.map(({ called, frame: { title }, parts, scaleName }, i): SheetPage => {
@@ -79,6 +54,72 @@ interface Drawn {
   readonly scaleName?: string;
 }
 
+/** What the pages are made from. */
+interface Making {
+  readonly job: Job;
+  readonly takeoff: Takeoff;
+  readonly options: SheetOptions;
+  readonly pads: readonly PadLayout[];
+  readonly scaled: ScaledPlan;
+}
+
+function drawnPages(making: Making): readonly Drawn[] {
+  const { job, takeoff, options, pads, scaled } = making;
+  const { layout } = options.words.sheet;
+  const { frame } = scaled;
+  const area = listArea(frame);
+  const wanted = pagesWanted(takeoff, options);
+  const listed = (called: string, pages: readonly (readonly Mark[])[]): readonly Drawn[] =>
+    pages.map((marks) => ({
+      called,
+      frame,
+      parts: [furniture([...marks, ...outerFrame(frame)])],
+    }));
+  const forms = wanted.has('forms')
+    ? formsSheet(job, takeoff, frame.turn, listArea, options)
+    : undefined;
+  // A station's own pages hold its tables and cautions: the lists leave them out.
+  const apart: readonly Station[] = forms ? ['forms'] : [];
+  return [
+    ...(wanted.has('layout') ? layoutPlan(making, listed) : []),
+    ...(forms
+      ? [
+          {
+            called: layout.forms.title,
+            frame: forms.frame,
+            parts: forms.plan,
+            scaleName: forms.scaleName,
+          },
+          ...listed(layout.forms.title, forms.tables),
+        ]
+      : []),
+    ...(wanted.has('set-out') ? listed(layout.setOut, layoutPages(job, pads, area, options)) : []),
+    ...listed(layout.lists, listPages(job, takeoff, wanted, apart, area, options)),
+  ];
+}
+
+/** The plan, and the sizes that found no room on its page. */
+function layoutPlan(
+  { job, takeoff, options, scaled }: Making,
+  listed: (called: string, pages: readonly (readonly Mark[])[]) => readonly Drawn[],
+): readonly Drawn[] {
+  const { layout } = options.words.sheet;
+  const { frame, scale } = scaled;
+  const legend = legendRows(job, takeoff, options.words);
+  const { parts, left } = planParts(job, takeoff, scaled, legend, options);
+  return [
+    { called: layout.layout, frame, parts, scaleName: scale.name },
+    ...listed(layout.layout, keyedPages(job, left, listArea(frame), options)),
+  ];
+}
+
+/** The pages that are printed: those that were chosen, and what stands in the way whatever was chosen. */
+function pagesWanted({ notes }: Takeoff, { pages = PAGE_KINDS }: SheetOptions) {
+  const wanted = new Set<PageKind>(pages);
+  if (notes.some(({ weight }) => weight === 'stop')) wanted.add('cautions');
+  return wanted;
+}
+
 function listArea({ area }: PlanFrame): Rect {
   return { ...area, height: area.height - TITLE_HEIGHT };
 }
@@ -91,8 +132,6 @@ function outerFrame({ area, title }: PlanFrame): readonly Mark[] {
     line(right, area.y, right, title.y, 'frame'),
   ];
 }
-
-const TURNS: readonly Turn[] = ['upright', 'sideways'];
 
 /** The plan with the paper turned so that its scale is the larger; upright when both are alike. */
 function bestPlan(

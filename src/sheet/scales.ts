@@ -9,6 +9,8 @@ export interface Scale {
 
 /** Architectural scales, then the engineer's where a job is larger than a house lot. Largest first. */
 const INCH_SCALES: readonly Scale[] = [
+  { name: '3" = 1\'-0"', ratio: 4 },
+  { name: '1 1/2" = 1\'-0"', ratio: 8 },
   { name: '1" = 1\'-0"', ratio: 12 },
   { name: '3/4" = 1\'-0"', ratio: 16 },
   { name: '1/2" = 1\'-0"', ratio: 24 },

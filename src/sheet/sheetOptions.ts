@@ -1,5 +1,6 @@
 import type { DrawingWords } from '../drawing/words/en.ts';
 import type { LayoutChoice } from '../takeoff/layout/layout.ts';
+import type { PageKind } from './pageKinds.ts';
 import type { PaperName, Turn } from './papers.ts';
 import type { Words } from './words/words.ts';
 
@@ -15,6 +16,8 @@ export interface SheetOptions {
   readonly turn?: Turn;
   /** The name of one of the scales of the job's units; the largest that fits when not said. */
   readonly scale?: string;
+  /** The pages to print; all of them when not said. */
+  readonly pages?: readonly PageKind[];
   /** What to set out by; by rule when not said. */
   readonly setOut?: LayoutChoice;
   readonly words: PageWords;

@@ -261,6 +261,34 @@ describe('what the sheet says', () => {
   });
 });
 
+describe('chosen pages', () => {
+  const called = (pages: readonly SheetPage[]) => [
+    ...new Set(pages.map(({ title }) => /: (.+), /.exec(title)![1])),
+  ];
+
+  test('only what was chosen is printed, in the sheet’s order, numbered anew', () => {
+    const pages = sheetOf(demoJob(), { pages: ['set-out', 'layout'] });
+    expect(called(pages)).toEqual([layout.layout, layout.setOut]);
+    expect(writtenOn([pages.at(-1)!])).toContain(layout.page(pages.length, pages.length));
+  });
+
+  test('cautions alone carry those of pages that aren’t printed', () => {
+    const pages = sheetOf(demoJob(), { pages: ['cautions'] });
+    expect(called(pages)).toEqual([layout.lists]);
+    const flat = flatOf(pages);
+    expect(flat).not.toContain(layout.materialList);
+    for (const note of takeoff(demoJob()).notes) {
+      const said = sayNote(words.sheet, note, 'feet-inches');
+      expect(flat).toContain(said.split(' ').slice(0, 4).join(' '));
+    }
+  });
+
+  test('what stands in the way is printed whatever was chosen', () => {
+    const pages = sheetOf(blankJob(), { pages: ['layout'] });
+    expect(flatOf(pages)).toContain(words.sheet.weights.stop);
+  });
+});
+
 describe('the scale', () => {
   test.each([
     [rectangle(10, 8), '1/2" = 1\'-0"'],

@@ -51,6 +51,10 @@ describe('the PDF', () => {
     // 210 × 297 mm in points.
     ['a4', 'upright', 595.2756, 841.8898],
     ['a4', 'sideways', 841.8898, 595.2756],
+    ['tabloid', 'upright', 792, 1224],
+    ['tabloid', 'sideways', 1224, 792],
+    ['a3', 'upright', 841.8898, 1190.5512],
+    ['a3', 'sideways', 1190.5512, 841.8898],
   ] as const)('%s %s is exactly that size', async (paper, turn, width, height) => {
     const sizes = pageSizes(await pdfOf(sheetOf(demoJob(), { paper, turn })));
     expect(sizes.length).toBeGreaterThan(1);

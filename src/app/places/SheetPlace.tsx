@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Desk } from '../jobs/desk.ts';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
-import { firstChoice, type SheetChoice } from '../sheet/choice.ts';
+import { keepChoice, keptChoice, type SheetChoice } from '../sheet/choice.ts';
 import { layOut } from '../sheet/layOut.ts';
 import { PageView } from '../sheet/PageView.tsx';
 import { SheetBelt } from '../sheet/SheetBelt.tsx';
@@ -16,7 +16,7 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
   const units = useAppState((state) => state.history.now.job.units);
   const setOut = useAppState((state) => state.settingOut.choice);
   const live = useLiveTakeoff();
-  const [choice, setChoice] = useState<SheetChoice>(() => firstChoice(units));
+  const [choice, setChoice] = useState<SheetChoice>(() => keptChoice(units));
   const guardOf = `${jobId} sheet`;
   // A sheet is only made of figures that are true of the job.
   const job = live.standing === 'current' ? live.of : null;
@@ -24,6 +24,11 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
     () => (job ? layOut(job, live.takeoff, choice, setOut, words) : null),
     [job, live.takeoff, choice, setOut, words],
   );
+
+  function choose(next: SheetChoice) {
+    keepChoice(next);
+    setChoice(next);
+  }
 
   return (
     <>
@@ -57,7 +62,7 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
       <SheetBelt pages={laid && 'pages' in laid ? laid.pages : null} />
       <Side
         content={{
-          ticket: () => <SheetOptions choice={choice} units={units} onChoice={setChoice} />,
+          ticket: () => <SheetOptions choice={choice} units={units} onChoice={choose} />,
           practices: () => null,
           corners: () => null,
         }}

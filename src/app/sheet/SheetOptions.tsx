@@ -1,12 +1,11 @@
 import type { UnitStyle } from '../../job/job.ts';
 import { TEXT_MOST } from '../../job/textLimits.ts';
-import { PAPERS, type PaperName, type Turn } from '../../sheet/papers.ts';
+import { PAPER_NAMES, type PaperName, TURNS } from '../../sheet/papers.ts';
 import { scalesFor } from '../../sheet/scales.ts';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
 import type { SheetChoice } from './choice.ts';
+import { PageChoice } from './PageChoice.tsx';
 import { TextField } from './TextField.tsx';
-
-const TURNS: readonly Turn[] = ['upright', 'sideways'];
 
 interface SheetOptionsProps {
   readonly choice: SheetChoice;
@@ -32,9 +31,9 @@ export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
               onChoice({ ...choice, paper: event.currentTarget.value as PaperName })
             }
           >
-            {Object.keys(PAPERS).map((paper) => (
+            {PAPER_NAMES.map((paper) => (
               <option key={paper} value={paper}>
-                {words.papers[paper as PaperName]}
+                {words.papers[paper]}
               </option>
             ))}
           </select>
@@ -73,6 +72,7 @@ export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
           ))}
         </select>
       </label>
+      <PageChoice choice={choice} onChoice={onChoice} />
       <h2 className="options-title">{words.text}</h2>
       <TextField
         label={words.name}

@@ -19,6 +19,7 @@ export function layOut(
   try {
     const options = {
       paper: choice.paper,
+      pages: choice.pages,
       setOut,
       ...(choice.turn ? { turn: choice.turn } : {}),
       ...(choice.scale ? { scale: choice.scale } : {}),

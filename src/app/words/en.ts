@@ -198,7 +198,20 @@ export const en = {
   sheet: {
     title: 'Crew sheet',
     paper: 'Paper',
-    papers: { letter: 'Letter, 8 1/2 × 11 in', a4: 'A4, 210 × 297 mm' },
+    papers: {
+      letter: 'Letter, 8 1/2 × 11 in',
+      tabloid: 'Tabloid, 11 × 17 in',
+      a4: 'A4, 210 × 297 mm',
+      a3: 'A3, 297 × 420 mm',
+    },
+    pages: 'Pages',
+    pageKinds: {
+      layout: 'Layout with all sizes',
+      forms: 'Forms and stakes',
+      'set-out': 'Squaring and layout tables',
+      order: 'Material list',
+      cautions: 'Cautions, and what was taken as so',
+    },
     scale: 'Scale',
     bestTurn: 'As fits best',
     bestFit: 'Largest that fits',

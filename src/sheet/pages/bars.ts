@@ -12,8 +12,8 @@ const CHECK_MM = 50.8;
 export const BARS_HEIGHT = 27;
 
 /** Lengths of one division of the scale bar, in the unit's own steps. */
-const FEET = [0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200].map((feet) => feet * FOOT);
-const METRES = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50].map((metres) => metres * METRE);
+const FEET = [1 / 12, 0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200].map((feet) => feet * FOOT);
+const METRES = [0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50].map((metres) => metres * METRE);
 const DIVISIONS = 4;
 const LONGEST_MM = 52;
 

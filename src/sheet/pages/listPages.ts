@@ -6,19 +6,32 @@ import type { Takeoff } from '../../takeoff/result.ts';
 import { tickets } from '../../takeoff/tickets.ts';
 import { printable } from '../lettering.ts';
 import type { Rect } from '../page.ts';
+import type { PageKind } from '../pageKinds.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { sayQuantity } from '../words/say.ts';
 import { type Block, figureRow, flow, heading, paragraph, subheading } from './blocks.ts';
 import { columnsOf, keyedBlocks, notesBlocks, type Plain, ticketTableBlocks } from './jobBlocks.ts';
 
+/** Sizes that found no room beside the plan, on pages of their own. */
+export function keyedPages(
+  job: Job,
+  left: readonly KeyedSize[],
+  area: Rect,
+  options: SheetOptions,
+): readonly (readonly Mark[])[] {
+  if (left.length === 0) return [];
+  const columns = columnsOf(area);
+  return flow(keyedBlocks(job, left, columns[0]!.width, options), columns);
+}
+
 /**
- * The material list, what it rests on and what to look out for: as many pages as it takes.
+ * The material list, what it rests on and what to look out for, as far as they are wanted: as many pages as it takes.
  * @param apart Stations whose tables and cautions stand on pages of their own.
  */
 export function listPages(
   job: Job,
   takeoff: Takeoff,
-  left: readonly KeyedSize[],
+  wanted: ReadonlySet<PageKind>,
   apart: readonly Station[],
   area: Rect,
   options: SheetOptions,
@@ -35,16 +48,19 @@ export function listPages(
   const notes = takeoff.notes.filter(isHere);
   const blocks = [
     ...notesBlocks(job, notes, 'stop', width, plain, options),
-    ...keyedBlocks(job, left, width, options),
-    ...materialBlocks(job, takeoff, apart, width, plain, options),
-    ...notesBlocks(job, notes, 'caution', width, plain, options),
-    ...notesBlocks(job, notes, 'assumption', width, plain, options),
-    ...crewNotes(job, width, plain, options),
+    ...(wanted.has('order') ? materialBlocks(job, takeoff, apart, width, plain, options) : []),
+    ...(wanted.has('cautions')
+      ? [
+          ...notesBlocks(job, notes, 'caution', width, plain, options),
+          ...notesBlocks(job, notes, 'assumption', width, plain, options),
+        ]
+      : []),
+    ...(wanted.has('order') || wanted.has('cautions') ? crewNotes(job, width, plain, options) : []),
   ];
   const all = lacks
     ? [...blocks, ...paragraph(options.words.sheet.layout.lettersMissing, width)]
     : blocks;
-  return flow(all, columns);
+  return all.length > 0 ? flow(all, columns) : [];
 }
 
 function materialBlocks(
