@@ -62,6 +62,7 @@ export async function boot(): Promise<Begun> {
 
   const times = { pause: SEARCH_PAUSE_MS, seconds: SEARCH_SECONDS, grace: SEARCH_GRACE_MS };
   const boards = createSearch({ start: startBoardSearch, ...times });
+  const bars = createSearch({ start: startBoardSearch, ...times });
   const mesh = createSearch({ start: startMeshSearch, ...times });
 
   const saver = createSaver(
@@ -95,7 +96,7 @@ export async function boot(): Promise<Begun> {
     },
     untried: first.stored,
     takeoffs,
-    searches: { boards, mesh },
+    searches: { boards, bars, mesh },
     saver,
     keepTheme,
   });

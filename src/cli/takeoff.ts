@@ -60,7 +60,7 @@ async function searchedTakeoff(job: Job, seconds: number): Promise<Takeoff> {
   try {
     const { search } = await import('./search.ts');
     const searched = await search(first, seconds);
-    return searched.boards ? takeoff(job, searched) : first;
+    return Object.keys(searched).length > 0 ? takeoff(job, searched) : first;
   } catch (error) {
     say([filled(en.cli.searchFailed, { why: whyNot(en, error) })]);
     return first;

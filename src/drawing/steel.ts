@@ -40,12 +40,14 @@ function drawBars(board: Board, { bars }: SteelResult): readonly Mark[] {
 function drawDowels(board: Board, { dowels }: SteelResult): readonly Mark[] {
   if (!dowels) return [];
   const half = dowels.size.length / 2;
-  return dowels.places.map(({ at, outward }): Mark => {
+  return dowels.seams.flatMap(({ outward, holes }) => {
     const [dx, dy] = [Math.cos(outward) * half, Math.sin(outward) * half];
-    const from = { x: at.x - dx, y: at.y - dy };
-    const to = { x: at.x + dx, y: at.y + dy };
-    addLine(board.clearance, FEATURE, toMm(board, from), toMm(board, to));
-    return { kind: 'line', layer: 'steel', style: 'mesh', path: polyline([from, to]) };
+    return holes.map(({ at }): Mark => {
+      const from = { x: at.x - dx, y: at.y - dy };
+      const to = { x: at.x + dx, y: at.y + dy };
+      addLine(board.clearance, FEATURE, toMm(board, from), toMm(board, to));
+      return { kind: 'line', layer: 'steel', style: 'mesh', path: polyline([from, to]) };
+    });
   });
 }
 

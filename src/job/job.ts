@@ -309,6 +309,8 @@ export interface Practices {
       readonly lapDiameters: number;
       /** Length that bars are sold in. */
       readonly stockLength: Grid;
+      /** Of one such bar, when it is known. */
+      readonly price?: Money;
       /** Length of the bar laid across each inside corner; 0 for none. */
       readonly cornerLength: Grid;
     };

@@ -39,6 +39,7 @@ export const steelSchema = v.strictObject({
     cover: whole(0, METRE),
     lapDiameters: positive(200),
     stockLength: whole(FOOT, 30 * METRE),
+    price: v.exactOptional(whole(0, MOST_MONEY)),
     cornerLength: whole(0, 10 * METRE),
   }),
   dowels: v.strictObject({

@@ -106,7 +106,6 @@ export const COLUMN_KEYS = [
   'held',
   'gap',
   'row',
-  'sheet',
   'mix',
   'parts',
   'bags',

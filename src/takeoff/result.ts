@@ -7,7 +7,7 @@ import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
 import type { BarCuts } from './steel/barCutting.ts';
 import type { BarLine } from './steel/barLines.ts';
 import type { MeshNeed } from './steel/bound.ts';
-import type { Dowel, DowelSize } from './steel/dowels.ts';
+import type { DowelSeam, DowelSize } from './steel/dowels.ts';
 import type { DragInputs } from './steel/drag.ts';
 import type { MeshPlan, MeshProblem, MeshSupply } from './steel/plan.ts';
 import type { Wire } from './steel/styles.ts';
@@ -185,7 +185,7 @@ export interface BarsResult {
 /** Dowels into the old slab. */
 export interface DowelsResult {
   readonly size: DowelSize;
-  readonly places: readonly Dowel[];
+  readonly seams: readonly DowelSeam[];
 }
 
 export interface SteelResult {

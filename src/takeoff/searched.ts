@@ -7,5 +7,7 @@ import type { MeshPlan } from './steel/plan.ts';
  */
 export interface Searched {
   readonly boards?: { readonly key: string; readonly plan: BoardPlan };
+  /** Bars are cut from their stock lengths as boards are. */
+  readonly bars?: { readonly key: string; readonly plan: BoardPlan };
   readonly mesh?: { readonly key: string; readonly plan: MeshPlan };
 }

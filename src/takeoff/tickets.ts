@@ -9,8 +9,10 @@ import { bagsTable, mixFigures } from './mix/figures.ts';
 import type { Takeoff } from './result.ts';
 import { stakeFigures } from './stakes/figures.ts';
 import { stakeList } from './stakes/stakeList.ts';
-import { barCutsTable } from './steel/barFigures.ts';
-import { meshCutsTable, meshUsedTable, steelFigures } from './steel/figures.ts';
+import { barTables } from './steel/barTables.ts';
+import { dowelHolesTable } from './steel/dowelFigures.ts';
+import { steelFigures } from './steel/figures.ts';
+import { meshTables } from './steel/meshTables.ts';
 import { formDepthFigure, volumeFigures } from './volume/figures.ts';
 
 /**
@@ -48,8 +50,9 @@ const FIGURED: Readonly<
   steel: (practices, { steel }) => ({
     figures: steel ? steelFigures(practices, steel) : [],
     tables: [
-      ...(steel?.mesh ? [meshUsedTable(steel.mesh), meshCutsTable(steel.mesh)] : []),
-      ...(steel?.bars ? [barCutsTable(steel.bars)] : []),
+      ...(steel?.mesh ? meshTables(practices, steel.mesh) : []),
+      ...(steel?.bars ? barTables(practices, steel.bars) : []),
+      ...(steel?.dowels && steel.dowels.seams.length > 0 ? [dowelHolesTable(steel.dowels)] : []),
     ],
   }),
   joints: (practices, { joints }) => ({

@@ -5,5 +5,9 @@ import type { Searches } from '../../src/app/worker/searches.ts';
 export function idleSearches(): Searches {
   const start = () => ({ ask: () => {}, terminate: () => {} });
   const times = { pause: 400, seconds: 20, grace: 5000 };
-  return { boards: createSearch({ start, ...times }), mesh: createSearch({ start, ...times }) };
+  return {
+    boards: createSearch({ start, ...times }),
+    bars: createSearch({ start, ...times }),
+    mesh: createSearch({ start, ...times }),
+  };
 }

@@ -51,7 +51,7 @@ describe('tickets', () => {
     const keys = all.filter((key) => !apart.includes(key));
     // The same goes for mesh off the roll or off the truck, for bars and for dowels: see steel/*.test.ts.
     const others =
-      /^(mesh-(rolls|unrolled|truck)|bars?-(lines|length|to-buy|least|weight|ties)|dowels?(-hole)?)$/;
+      /^(mesh-(rolls|unrolled|truck(-rolls)?|money)|bars?-(lines|length|to-buy|money|proof|cuts|least|weight|ties)|dowels?(-hole)?)$/;
     expect([...keys].sort()).toEqual(FIGURE_KEYS.filter((key) => !others.test(key)).sort());
   });
 

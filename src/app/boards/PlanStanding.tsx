@@ -1,11 +1,9 @@
 import { useState } from 'react';
 import type { Lumber } from '../../job/job.ts';
-import type { BoardPlan } from '../../takeoff/boards/plan.ts';
 import type { BoardsResult } from '../../takeoff/result.ts';
-import { useAppState, useLiveTakeoff, useSession, useStore, useWords } from '../SessionContext.ts';
+import { useAppState, useLiveTakeoff, useSession, useWords } from '../SessionContext.ts';
+import { SearchLine } from '../standing/SearchLine.tsx';
 import { shownJob } from '../state.ts';
-import type { PlanWords } from '../words/planEn.ts';
-import type { Standing } from '../worker/search.ts';
 import { LeftoversButton } from './LeftoversButton.tsx';
 import { sayProof } from './sayProof.ts';
 
@@ -35,52 +33,14 @@ interface PlanOfProps {
 
 function PlanOf({ boards, onPut }: PlanOfProps) {
   const words = useWords();
-  const says = words.app.plan;
-  const { stop, again, standing: store } = useSession().searches.boards;
-  const standing = useStore(store, (held) => held);
   const { practices, units } = useAppState(shownJob);
-  const phase = phaseOf(standing, boards);
-  const settled = phase === 'done' || phase === 'ended';
+  const { key, plan } = boards;
   return (
-    <>
-      <div role="status" data-is={phase}>
-        {phase === 'ended' ? <p>{whyEnded(standing, says)}</p> : null}
-        <p>
-          {settled
-            ? sayProof(says, words.sheet, boards, { currency: practices.currency, units })
-            : says[phase]}
-        </p>
-      </div>
-      {phase === 'searching' || phase === 'better' ? (
-        <button type="button" className="plain" onClick={stop}>
-          {says.stop}
-        </button>
-      ) : null}
-      {phase === 'ended' ? (
-        <button type="button" className="plain" onClick={again}>
-          {says.again}
-        </button>
-      ) : null}
-      {settled && onPut ? <LeftoversButton boards={boards} onPut={onPut} /> : null}
-    </>
+    <SearchLine
+      search={useSession().searches.boards}
+      shown={{ key, isFirst: plan.proof.is === 'first' }}
+      proof={sayProof(words.app.plan, words.sheet, boards, { currency: practices.currency, units })}
+      settled={onPut ? <LeftoversButton boards={boards} onPut={onPut} /> : null}
+    />
   );
-}
-
-type Phase = 'waiting' | 'searching' | 'better' | 'ended' | 'done';
-
-/**
- * The figures may be a moment behind the search: what is said of the plan is what is known of the one that they show, and
- * a find that isn't in them yet is still to come.
- */
-function phaseOf(search: Standing<BoardPlan>, { plan, key }: BoardsResult): Phase {
-  if (plan.proof.is !== 'first') return 'done';
-  if (search.is === 'nothing' || search.key !== key) return 'waiting';
-  if (search.is === 'waiting') return 'waiting';
-  if (search.is === 'searching') return search.best ? 'better' : 'searching';
-  return search.is === 'done' ? 'better' : 'ended';
-}
-
-function whyEnded(search: Standing<BoardPlan>, says: PlanWords) {
-  if (search.is === 'failed') return says.failed(search.why);
-  return search.is === 'stuck' ? says.stuck : says.stopped;
 }

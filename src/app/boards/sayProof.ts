@@ -4,13 +4,23 @@ import type { Words } from '../../sheet/words/words.ts';
 import type { BoardCost, Proof } from '../../takeoff/boards/plan.ts';
 import { count, length, money } from '../../takeoff/quantity.ts';
 import type { BoardsResult } from '../../takeoff/result.ts';
-import type { PlanWords } from '../words/planEn.ts';
 
 type Plan = Pick<BoardsResult, 'plan' | 'problem'>;
 
-/** How sure a board plan is, in a sentence: proved, the best that was found and how far from it, or a first answer. */
+type Gap = (seconds: number, most: string) => string;
+
+/** What is said of a plan. Where pieces are never spliced and all are needed, nothing is left to save but cuts. */
+export interface ProofWords {
+  readonly first: string;
+  readonly proved: (seconds: number) => string;
+  readonly gap: { readonly [of in 'price' | 'length' | 'cuts']: Gap } & {
+    readonly [of in 'splices' | 'waste']?: Gap;
+  };
+}
+
+/** How sure a cut plan of boards or bars is, in a sentence: proved, the best that was found and how far from it, or a first answer. */
 export function sayProof(
-  says: PlanWords,
+  says: ProofWords,
   words: Words,
   { plan, problem }: Plan,
   { currency, units }: { readonly currency: string; readonly units: UnitStyle },
@@ -27,7 +37,8 @@ export function sayProof(
     splices: count(better, 'splice'),
     waste: length(better),
   }[proof.of];
-  return says.gap[byLength ? 'length' : proof.of](seconds, sayQuantity(words, quantity, units));
+  const gap = says.gap[byLength ? 'length' : proof.of] ?? says.gap.cuts;
+  return gap(seconds, sayQuantity(words, quantity, units));
 }
 
 /** What another plan could save at most. All four are whole, so what the bound leaves over is no saving. */

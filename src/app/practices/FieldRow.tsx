@@ -1,9 +1,12 @@
 import { BOARD_SIZES } from '../../job/boardLists.ts';
 import type { BoardSize, Practices, UnitStyle } from '../../job/job.ts';
+import type { Money } from '../../units/money.ts';
+import { priceReading } from '../boards/readings.ts';
 import { ChooseField } from '../ChooseField.tsx';
 import { useWords } from '../SessionContext.ts';
 import type { Field } from './field.ts';
 import { readingOf, readSign } from './reading.ts';
+import { sayReading } from './sayReading.ts';
 import { TypedField } from './TypedField.tsx';
 import { TypedReading } from './TypedReading.tsx';
 
@@ -51,6 +54,17 @@ export function FieldRow({ field, practices, units, onPractices }: FieldRowProps
           parse={readSign}
           say={() => says.sign}
           onValue={(sign) => onPractices(field.put(practices, sign))}
+        />
+      );
+    }
+    if (field.kind === 'price') {
+      return (
+        <TypedField<Money | null>
+          label={label}
+          {...priceReading(field.get(practices) ?? undefined, practices.currency)}
+          say={(problem) => sayReading(words, problem)}
+          onValue={(price) => onPractices(field.put(practices, price))}
+          inputMode="decimal"
         />
       );
     }

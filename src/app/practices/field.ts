@@ -1,5 +1,6 @@
 import type { BoardSize, Practices } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
+import type { Money } from '../../units/money.ts';
 import type { practicesEn } from '../words/practicesEn.ts';
 
 type Words = typeof practicesEn;
@@ -49,7 +50,9 @@ export type Field =
   | (Named & Kept<boolean> & { readonly kind: 'yes-no' })
   | (Named & Kept<BoardSize> & { readonly kind: 'board' })
   | (Named & Kept<string> & { readonly kind: 'choice'; readonly choices: readonly ChoiceKey[] })
-  | (Named & Kept<string> & { readonly kind: 'sign' });
+  | (Named & Kept<string> & { readonly kind: 'sign' })
+  /** null: not known. */
+  | (Named & Kept<Money | null> & { readonly kind: 'price' });
 
 interface Kept<T> {
   readonly get: (practices: Practices) => T;

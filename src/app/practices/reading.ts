@@ -15,7 +15,10 @@ export interface Reading {
   readonly unit?: keyof (typeof practicesEn)['units'];
 }
 
-type TypedFieldKind = Exclude<Field, { readonly kind: 'yes-no' | 'board' | 'choice' | 'sign' }>;
+type TypedFieldKind = Exclude<
+  Field,
+  { readonly kind: 'yes-no' | 'board' | 'choice' | 'sign' | 'price' }
+>;
 
 /** kg per square metre in one pound per hundred square feet. */
 const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT);

@@ -163,6 +163,18 @@ export const STEEL_FIELDS: readonly Field[] = [
     put: (practices, lapDiameters) => putBars(practices, { lapDiameters }),
   },
   bars('stockLength', 'stockLength', FOOT, 30 * METRE),
+  {
+    kind: 'price',
+    key: 'barPrice',
+    note: 'barPrice',
+    shown: ofBars,
+    get: ({ steel }) => steel.bars.price ?? null,
+    put: (practices, price) => {
+      const { price: _, ...unpriced } = practices.steel.bars;
+      const bought = price === null ? unpriced : { ...unpriced, price };
+      return put(practices, { bars: bought });
+    },
+  },
   bars('cornerLength', 'cornerLength', 0, 10 * METRE),
   {
     kind: 'yes-no',

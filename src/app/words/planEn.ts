@@ -32,4 +32,3 @@ export const planEn = {
   leftoversDone:
     'The truck’s list is as it will be after this job, and this plan is of that list: it would cut these forms again, from what is left. Undo brings the list back.',
 };
-export type PlanWords = typeof planEn;

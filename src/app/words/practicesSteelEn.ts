@@ -17,6 +17,7 @@ export const practicesSteelEn = {
     barCover: { label: 'Cover of the bars at the edge' },
     lapDiameters: { label: 'Lap, in bar diameters' },
     stockLength: { label: 'Bars are sold by lengths of' },
+    barPrice: { label: 'Price of one such bar' },
     cornerLength: { label: 'Bar across inside corners (0: none)' },
     dowels: { label: 'Dowels into the old slab' },
     dowelsBy: { label: 'Dowel size' },
@@ -75,6 +76,10 @@ export const practicesSteelEn = {
     chairs: {
       says: 'Chairs seen 2 to 6 ft apart. Some crews won’t have them and lift the mesh as they pour; lifted mesh is easily trodden down again. Wires 12 in apart and more let a foot through.',
       source: 'Trade pages disagree; common practice.',
+    },
+    barPrice: {
+      says: 'Of one bar as it is sold. Leave it empty when you don’t know it: the plan then buys the least length.',
+      source: 'Your yard.',
     },
     barLap: {
       says: 'Seen: 30 and 40 diameters (15 in and 20 in for a #4). Ask what your inspector wants.',

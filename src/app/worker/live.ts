@@ -142,7 +142,7 @@ export function createLiveTakeoffs(setup: LiveTakeoffSetup): LiveTakeoffs {
 
 /** Whether two hold the very same answers. */
 function sameFinds(a: Searched, b: Searched): boolean {
-  return (['boards', 'mesh'] as const).every(
+  return (['boards', 'bars', 'mesh'] as const).every(
     (trade) => a[trade]?.plan === b[trade]?.plan && a[trade]?.key === b[trade]?.key,
   );
 }

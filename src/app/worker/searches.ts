@@ -11,12 +11,14 @@ import type { Asked, Search } from './search.ts';
 /** The slow searches, a trade each. */
 export interface Searches {
   readonly boards: Search<BoardProblem, BoardPlan>;
+  /** Bars are cut as boards are, and looked for alike. */
+  readonly bars: Search<BoardProblem, BoardPlan>;
   readonly mesh: Search<MeshProblem, MeshPlan>;
 }
 
 /** Where each is looked at; elsewhere nobody waits for a better one. */
 const PLANS_SHOWN: readonly Place[] = ['forms', 'sheet'];
-const MESH_SHOWN: readonly Place[] = ['steel', 'sheet'];
+const STEEL_SHOWN: readonly Place[] = ['steel', 'sheet'];
 
 interface Tied {
   readonly state: Store<AppState>;
@@ -28,31 +30,40 @@ interface Tied {
  * Ties the searches to the figures on screen: what these need is searched for, and what is found goes into them. A find
  * is only ever used for the very problem that it answers; until there is one, the first answer stands, and says so.
  */
-export function tieSearches({ state, takeoffs, searches: { boards, mesh } }: Tied): void {
+export function tieSearches({ state, takeoffs, searches: { boards, bars, mesh } }: Tied): void {
   function look() {
     const { draft, place } = state.get();
     boards.hold(draft !== null || !PLANS_SHOWN.includes(place));
-    mesh.hold(draft !== null || !MESH_SHOWN.includes(place));
+    bars.hold(draft !== null || !STEEL_SHOWN.includes(place));
+    mesh.hold(draft !== null || !STEEL_SHOWN.includes(place));
     const { takeoff, standing } = takeoffs.live.get();
     // Figures that are behind ask for what nobody wants any more.
     if (standing !== 'current') return;
     boards.want(asked(takeoff));
+    bars.want(askedBars(takeoff));
     mesh.want(askedMesh(takeoff));
     const found: Searched = {
       ...named('boards', bestOf(boards)),
+      ...named('bars', bestOf(bars)),
       ...named('mesh', bestOf(mesh)),
     };
-    if (found.boards || found.mesh) takeoffs.search(found);
+    if (found.boards || found.bars || found.mesh) takeoffs.search(found);
   }
   state.watch(look);
   takeoffs.live.watch(look);
   boards.standing.watch(look);
+  bars.standing.watch(look);
   mesh.standing.watch(look);
   look();
 }
 
 function asked({ boards }: Takeoff): Asked<BoardProblem> | null {
   return boards ? { key: boards.key, question: boards.problem } : null;
+}
+
+function askedBars({ steel }: Takeoff): Asked<BoardProblem> | null {
+  const cuts = steel?.bars?.cuts;
+  return cuts ? { key: cuts.key, question: cuts.problem } : null;
 }
 
 function askedMesh({ steel }: Takeoff): Asked<MeshProblem> | null {

@@ -119,7 +119,6 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   held: 'Held otherwise',
   gap: 'Apart',
   row: 'Row',
-  sheet: 'Sheet',
   mix: 'Mix',
   parts: 'Parts',
   bags: 'Bags',

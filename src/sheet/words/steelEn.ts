@@ -17,12 +17,17 @@ export const steelFigures: Readonly<Record<SteelFigureKey, string>> = {
   'mesh-sheets': 'Mesh sheets',
   'mesh-rolls': 'Mesh rolls',
   'mesh-unrolled': 'Off the roll',
-  'mesh-truck': 'Of the truck’s mesh, used',
+  'mesh-money': 'Mesh, price',
+  'mesh-truck': 'Of the truck’s sheets, used',
+  'mesh-truck-rolls': 'Of the truck’s rolls, used',
   'mesh-weight': 'Mesh, weight',
   'steel-ties': 'Ties',
   'bar-lines': 'Bars to lay, laps not counted',
   'bar-length': 'Bars laid, length in all',
   'bars-to-buy': 'Bars to buy',
+  'bars-money': 'Bars, price',
+  'bars-proof': 'Plan of the bars',
+  'bar-cuts': 'Cuts',
   'bars-least': 'Least by length alone',
   'bar-weight': 'Bars, weight',
   'bar-ties': 'Ties',
@@ -47,19 +52,25 @@ export const steelFormulas: Readonly<Record<SteelFigureKey, string>> = {
   'mesh-rolls':
     'Lengths cut off the roll, added up, by the length of a roll, rounded up. What is cut from each stands below.',
   'mesh-unrolled': 'Lengths cut off rolls, end to end.',
-  'mesh-truck': 'Sheets and rolls of the truck’s that are cut into.',
+  'mesh-money': 'What is bought of the yard, times the price of one.',
+  'mesh-truck': 'Sheets of the truck’s that are cut into.',
+  'mesh-truck-rolls': 'Rolls of the truck’s that are cut into.',
   'mesh-weight': 'What is bought, times its area, times the weight of mesh by area.',
   'steel-ties': 'For each lap: its length by the spacing of ties, rounded up, and one more.',
   'bar-lines':
     'Each way: the shape’s breadth inside the cover by the spacing, rounded up, and one more; a line that a hole or a notch breaks is two bars. One more lies across each inside corner.',
   'bar-length': 'All bars from end to end, laps not counted.',
   'bars-to-buy':
-    'Lines longer than a bar are lapped; then the longest piece is cut first, each from the bar that it leaves the least of. It can’t be less than the length alone would take (N₀).',
+    'Lines longer than a bar are lapped; then every piece is cut from bars as the plan below says. It can’t be less than the length alone would take (N₀).',
+  'bars-money': 'Bars to buy times the price of one.',
+  'bars-proof':
+    'Cut plans are weighed by the bars bought (C), then by cuts (k). Proved best: no plan does with less of the first, nor with fewer of the second at that. Else the search is still to come, or was ended before that was known.',
+  'bar-cuts': 'Every piece but one that ends where its bar does is cut once.',
   'bars-least': 'Length of all bars and laps (k of them) by the length of one bar, rounded up.',
   'bar-weight': 'Bars to buy times the length of one times the weight of its size.',
   'bar-ties': 'Every other crossing (x), and two at each lap (k).',
   dowels:
-    'For each straight edge against the old slab: its length less the distance kept from both its ends, by the spacing, rounded up, and one more.',
+    'For each straight edge against the old slab, from corner to corner, and from joint to joint where one ends at it: the length less the distance kept from both ends, by the spacing, rounded up, and one more.',
   'dowel-hole': 'Half of the dowel.',
   'steel-chairs':
     'Lines of chairs along each row, none farther apart than the spacing; along each line its length inside the pour by the spacing, rounded up.',
@@ -89,6 +100,7 @@ export const steelInputs: Readonly<Record<SteelInputKey, string>> = {
   'bar-laps': 'Laps',
   'bar-stock-length': 'Length of one bar',
   'bar-crossings': 'Crossings',
+  'price-of-one': 'Price of one',
   'dowel-diameter': 'Diameter of a dowel',
   'dowel-length': 'Length of a dowel',
   'dowel-spacing': 'Dowels apart, at most',
@@ -101,17 +113,29 @@ export const steelInputs: Readonly<Record<SteelInputKey, string>> = {
 };
 
 export const steelTables: Readonly<Record<SteelTableKey, string>> = {
+  'bar-buy': 'Bars to buy',
   'bar-cuts': 'Bars to cut',
+  'bar-lengths': 'Bars by length',
+  'dowel-holes': 'Dowel holes',
+  'mesh-buy': 'Mesh to buy',
   'mesh-cuts': 'Mesh pieces',
+  'mesh-rests': 'Mesh left over',
   'mesh-used': 'Mesh to cut from',
 };
 
 export const steelColumns: Readonly<Record<SteelColumnKey, string>> = {
   'bar-count': 'Bars',
   'bar-pieces': 'Pieces',
-  piece: 'Piece',
+  'bar-size': 'Size',
+  'bar-way': 'Way',
   from: 'From',
+  'from-start': 'From its start',
+  hole: 'Hole',
   left: 'Left',
+  'mesh-form': 'What',
+  piece: 'Piece',
+  seam: 'Seam',
+  'used-mesh': 'Cut from',
 };
 
 export const steelCounts: Readonly<
@@ -125,6 +149,11 @@ export const steelCounts: Readonly<
 };
 
 export const steelTerms: Readonly<Record<SteelTermKey, string>> = {
+  'form-roll': 'roll',
+  'form-sheet': 'sheet',
+  'way-across': 'across',
+  'way-along': 'along',
+  'way-corner': 'inside corners',
   'set-epoxy': 'epoxy',
   'set-sleeve': 'greased, in a sleeve',
   'layout-first': 'quick layout',

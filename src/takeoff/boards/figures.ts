@@ -1,11 +1,11 @@
 import type { Practices } from '../../job/job.ts';
-import type { Figure, Quantity, Working, WorkingStep } from '../figure.ts';
-import { count, length, money, number, term } from '../quantity.ts';
+import type { Figure, Working, WorkingStep } from '../figure.ts';
+import { count, length, money, number } from '../quantity.ts';
 import type { BoardsResult } from '../result.ts';
 import { boughtRows, type Grouped, groupedByStock } from './grouped.ts';
-import type { BoardTermKey } from './keys.ts';
 import { piecesByRun } from './piecesByRun.ts';
 import type { BoardCost } from './plan.ts';
+import { proofFigure } from './proofFigure.ts';
 
 /** What the boards come to: to buy, from the truck, the work of cutting them, what is over, and how sure that is. */
 export function boardFigures(practices: Practices, boards: BoardsResult): readonly Figure[] {
@@ -62,7 +62,7 @@ export function boardFigures(practices: Practices, boards: BoardsResult): readon
       value: length(cost.waste),
       working: () => wasteWorking(boards),
     },
-    proofFigure(practices, boards),
+    proofFigure('boards-proof', practices, boards),
   ];
 }
 
@@ -182,50 +182,5 @@ function wasteWorking({ problem, plan }: BoardsResult): Working {
     steps: plan.boards
       .filter(({ left }) => left > 0)
       .map(({ mark, left }) => ({ label: mark, value: length(left) })),
-  };
-}
-
-const PROOF_TERMS = {
-  first: 'proof-first',
-  proved: 'proof-proved',
-  gap: 'proof-gap',
-} as const satisfies Record<BoardsResult['plan']['proof']['is'], BoardTermKey>;
-
-function proofFigure(practices: Practices, { problem, plan }: BoardsResult): Figure {
-  const { proof, cost } = plan;
-  const weighed = (of: keyof BoardCost, value: number): Quantity => {
-    switch (of) {
-      case 'price':
-        return problem.pricedBy === 'money' ? money(value, practices.currency) : length(value);
-      case 'cuts':
-        return count(value, 'cut');
-      case 'splices':
-        return count(value, 'splice');
-      case 'waste':
-        return length(value);
-    }
-  };
-  const searched: Working['inputs'] =
-    proof.is === 'first'
-      ? []
-      : [{ key: 'proof-seconds', value: number(proof.seconds), from: 'figure' }];
-  const gap: Working['inputs'] =
-    proof.is === 'gap'
-      ? [
-          { key: 'proof-weighs', value: term(`weigh-${proof.of}`), from: 'figure' },
-          { key: 'proof-have', value: weighed(proof.of, cost[proof.of]), from: 'figure' },
-          { key: 'proof-bound', value: weighed(proof.of, proof.bound), from: 'figure' },
-        ]
-      : [];
-  return {
-    key: 'boards-proof',
-    value: term(PROOF_TERMS[proof.is]),
-    working: () => ({
-      of: 'boards-proof',
-      formula: 'C → k → s → w',
-      inputs: [...gap, ...searched],
-      rounding: 'none',
-      source: ['geometry'],
-    }),
   };
 }

@@ -1,4 +1,4 @@
-import type { BoardSize } from '../../job/job.ts';
+import type { BarSize, BoardSize } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
 import type { Stretch } from '../stakes/leastStakes.ts';
 
@@ -47,7 +47,8 @@ export interface Stock {
 
 /** The whole question put to the search: plain data, so that it can be its own key. */
 export interface BoardProblem {
-  readonly size: BoardSize;
+  /** Of the boards; or of the reinforcing bars, which are cut from stock lengths alike. */
+  readonly size: BoardSize | BarSize;
   readonly demands: readonly BoardDemand[];
   readonly stock: readonly Stock[];
   /** What `price` counts: money, or grid units of length where a price isn't known. */

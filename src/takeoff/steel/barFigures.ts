@@ -1,12 +1,14 @@
 import type { Practices } from '../../job/job.ts';
-import type { Figure, TicketTable } from '../figure.ts';
-import { count, length, number, tapeLength, term, text, weight } from '../quantity.ts';
-import type { BarsResult, DowelsResult } from '../result.ts';
+import { proofFigure } from '../boards/proofFigure.ts';
+import type { Figure } from '../figure.ts';
+import { count, length, money, number, text, weight } from '../quantity.ts';
+import type { BarsResult } from '../result.ts';
 
 /** Bars to buy and to lay, with the least that their lengths alone would take. */
-export function barFigures({ steel }: Practices, result: BarsResult): readonly Figure[] {
-  const { bars } = steel;
+export function barFigures(practices: Practices, result: BarsResult): readonly Figure[] {
+  const { bars } = practices.steel;
   const { cuts, lines, laid, crossings } = result;
+  const { cost, boards } = cuts.plan;
   const stock = {
     key: 'bar-stock-length' as const,
     value: length(bars.stockLength),
@@ -50,7 +52,7 @@ export function barFigures({ steel }: Practices, result: BarsResult): readonly F
     {
       key: 'bars-to-buy',
       role: 'order',
-      value: count(cuts.bars.length, 'bar'),
+      value: count(boards.length, 'bar'),
       working: () => ({
         of: 'bars-to-buy',
         formula: 'N ≥ ⌈(Σ L + k · o) ÷ l⌉',
@@ -65,6 +67,7 @@ export function barFigures({ steel }: Practices, result: BarsResult): readonly F
         source: ['geometry', 'user'],
       }),
     },
+    ...(cuts.problem.pricedBy === 'money' ? [moneyFigure(practices, result)] : []),
     {
       key: 'bars-least',
       value: count(cuts.least, 'bar'),
@@ -77,6 +80,18 @@ export function barFigures({ steel }: Practices, result: BarsResult): readonly F
       }),
     },
     {
+      key: 'bar-cuts',
+      value: count(cost.cuts, 'cut'),
+      working: () => ({
+        of: 'bar-cuts',
+        formula: 'k = Σ kᵢ',
+        inputs: [],
+        rounding: 'none',
+        source: ['geometry'],
+      }),
+    },
+    proofFigure('bars-proof', practices, cuts),
+    {
       key: 'bar-weight',
       role: 'order',
       value: weight(result.weight),
@@ -85,7 +100,7 @@ export function barFigures({ steel }: Practices, result: BarsResult): readonly F
         formula: 'W = N · l · q',
         inputs: [
           { key: 'bar-size', value: text(bars.size), from: 'practice' },
-          { key: 'bars-to-buy', value: count(cuts.bars.length, 'bar'), from: 'figure' },
+          { key: 'bars-to-buy', value: count(boards.length, 'bar'), from: 'figure' },
           stock,
         ],
         rounding: 'none',
@@ -109,74 +124,22 @@ export function barFigures({ steel }: Practices, result: BarsResult): readonly F
   ];
 }
 
-/** Every bar to buy, and what is cut from it; bars cut alike stand in one row. */
-export function barCutsTable({ cuts }: BarsResult): TicketTable {
-  const rows = new Map<string, { times: number; pieces: readonly number[]; left: number }>();
-  for (const { pieces, left } of cuts.bars) {
-    const key = pieces.join();
-    const row = rows.get(key) ?? { times: 0, pieces, left };
-    rows.set(key, { ...row, times: row.times + 1 });
-  }
+function moneyFigure({ currency }: Practices, { cuts }: BarsResult): Figure {
+  const { boards, cost } = cuts.plan;
+  const each = cuts.problem.stock[0]!.price;
   return {
-    key: 'bar-cuts',
-    columns: ['bar-count', 'bar-pieces', 'length', 'left'],
-    rows: [...rows.values()].flatMap(({ times, pieces, left }) =>
-      alike(pieces).map((piece, i) => [
-        i === 0 ? count(times, 'bar') : text(''),
-        text(`${piece.times} ×`),
-        length(piece.length),
-        i === 0 ? length(left) : text(''),
-      ]),
-    ),
+    key: 'bars-money',
+    role: 'order',
+    value: money(cost.price, currency),
+    working: () => ({
+      of: 'bars-money',
+      formula: 'C = N · p',
+      inputs: [
+        { key: 'bars-to-buy', value: count(boards.length, 'bar'), from: 'figure' },
+        { key: 'price-of-one', value: money(each, currency), from: 'practice' },
+      ],
+      rounding: 'none',
+      source: ['user'],
+    }),
   };
-}
-
-/** Pieces of one bar, those as long as each other together. */
-function alike(pieces: readonly number[]) {
-  const found: { length: number; times: number }[] = [];
-  for (const piece of pieces) {
-    const last = found[found.length - 1];
-    if (last && last.length === piece) last.times += 1;
-    else found.push({ length: piece, times: 1 });
-  }
-  return found;
-}
-
-/** Dowels, and how deep the holes are drilled. */
-export function dowelFigures(
-  { steel }: Practices,
-  { size, places }: DowelsResult,
-): readonly Figure[] {
-  const { dowels } = steel;
-  return [
-    {
-      key: 'dowels',
-      role: 'order',
-      value: count(places.length, 'dowel'),
-      working: () => ({
-        of: 'dowels',
-        formula: 'Σ (⌈(L − 2e) ÷ s⌉ + 1)',
-        inputs: [
-          { key: 'dowel-diameter', value: tapeLength(size.diameter, 16), from: 'practice' },
-          { key: 'dowel-length', value: length(size.length), from: 'practice' },
-          { key: 'dowel-spacing', value: length(size.spacing), from: 'practice' },
-          { key: 'dowel-from-corner', value: length(dowels.fromCorner), from: 'practice' },
-          { key: 'dowel-set', value: term(`set-${dowels.set}`), from: 'practice' },
-        ],
-        rounding: 'up-each',
-        source: dowels.by === 'table' ? ['dowel-tables'] : ['user'],
-      }),
-    },
-    {
-      key: 'dowel-hole',
-      value: tapeLength(size.length / 2, 16),
-      working: () => ({
-        of: 'dowel-hole',
-        formula: 'l ÷ 2',
-        inputs: [{ key: 'dowel-length', value: length(size.length), from: 'practice' }],
-        rounding: 'none',
-        source: ['common-practice'],
-      }),
-    },
-  ];
 }

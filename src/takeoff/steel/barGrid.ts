@@ -6,6 +6,7 @@ import { type Figured, tradeNote, withheld } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
 import { count, length, number, text } from '../quantity.ts';
 import type { BarsResult } from '../result.ts';
+import type { Searched } from '../searched.ts';
 import { cutBars } from './barCutting.ts';
 import { barsOneWay, cornerBars, crossings } from './barLines.ts';
 import { barOf } from './bars.ts';
@@ -24,8 +25,10 @@ export function barGrid(
   pour: NetPour,
   polygons: readonly Polygon[],
   closeness: Grid,
+  searched: Searched,
 ): Figured<BarsResult> {
-  const { size, spacing, cover, lapDiameters, stockLength, cornerLength } = practices.steel.bars;
+  const { size, spacing, cover, lapDiameters, stockLength, cornerLength, price } =
+    practices.steel.bars;
   const bar = barOf(size);
   const lap = Math.round(lapDiameters * bar.diameter);
   if (!(spacing > 0 && cover >= 0 && lap >= 0 && stockLength > 0)) {
@@ -53,11 +56,13 @@ export function barGrid(
   const rule = { length: cornerLength, cover, shortest: lap, closeness };
   const corners = cornerBars(pour, inset, rule);
   const lines = [...along, ...across, ...corners];
+  const stock = { size, length: stockLength, lap, ...(price === undefined ? {} : { price }) };
   const cuts = cutBars(
     lines.map((line) => line.length),
-    stockLength,
-    lap,
+    stock,
+    searched.bars,
   );
+  if (!cuts) return withheld(tradeNote('steel', 'stop', 'bars-stock-short', { facts: laps }));
   const figured: BarsResult = {
     size,
     angle,
@@ -68,7 +73,7 @@ export function barGrid(
     corners: corners.length,
     crossings: crossings(along, across, angle),
     laid: lines.reduce((sum, line) => sum + line.length, 0),
-    weight: (cuts.bars.length * stockLength * bar.weight) / METRE,
+    weight: (cuts.plan.boards.length * stockLength * bar.weight) / METRE,
     area: bar.area / (spacing / METRE),
   };
   return {

@@ -39,10 +39,12 @@ export interface CutPlan {
   readonly pieces: readonly CutPiece[];
   readonly begun: readonly Begun[];
   readonly cuts: number;
+  /** What is left that is no smaller than the least piece. */
+  readonly rests: readonly Rest[];
 }
 
 /** What is left of a sheet or roll, as a rectangle on it. */
-interface Rest {
+export interface Rest {
   readonly used: number;
   readonly x: number;
   readonly y: number;
@@ -109,7 +111,7 @@ class Yard implements CutPlan {
   readonly pieces: CutPiece[] = [];
   readonly begun: Begun[] = [];
   cuts = 0;
-  private readonly rests: Rest[] = [];
+  readonly rests: Rest[] = [];
   private readonly left: number[];
   private readonly cutting: Cutting;
 

@@ -11,10 +11,34 @@ export interface DowelSize {
   readonly spacing: Grid;
 }
 
-/** A dowel, half of it in the old slab: where it crosses the edge, and which way the old slab lies, radians. */
+/** A dowel, half of it in the old slab: how far along its seam, and where it crosses the edge. */
 export interface Dowel {
+  readonly along: Grid;
   readonly at: Point;
+}
+
+/** A straight edge against the old slab, and the holes that are drilled along it. */
+export interface DowelSeam {
+  /** 'D1', 'D2'… */
+  readonly mark: string;
+  /** Distances are measured from here. */
+  readonly from: Point;
+  readonly to: Point;
+  readonly length: Grid;
+  /** Which way the old slab lies, radians. */
   readonly outward: number;
+  readonly holes: readonly Dowel[];
+}
+
+/** What holes are kept from. */
+export interface DowelRule {
+  readonly spacing: Grid;
+  /** The least from a corner, and from a joint that ends at the seam. */
+  readonly fromEnds: Grid;
+  /** Ends of joints, of the new slab or of the old one; those that lie on no seam don't matter. */
+  readonly jointEnds: readonly Point[];
+  /** How near to a seam an end lies that is on it. */
+  readonly closeness: Grid;
 }
 
 /** Slabs of at least so many inches: diameter, length, inches. All at 12 in. */
@@ -44,20 +68,19 @@ export function dowelSize({ thickness, steel: { dowels } }: Practices): DowelSiz
 }
 
 /**
- * Where dowels go into the old slab: along each straight edge against it, evenly, no farther apart than the spacing, and
- * kept from the ends of that edge, where a corner would break off. An edge too short for one has none.
+ * Where dowels go into the old slab: along each straight edge against it, between its corners and the joints that end at
+ * it, evenly, no farther apart than the spacing, and kept from corners and joints, where an edge would break off or a
+ * joint be locked. A stretch too short for one has none; a seam without any isn't there.
  */
-export function dowelPlaces(
-  pour: NetPour,
-  { spacing }: DowelSize,
-  fromCorner: Grid,
-  closeness: Grid,
-): readonly Dowel[] {
-  return pour.pieces.flatMap(({ rings }) =>
-    rings.flatMap(({ edges }) =>
-      straights(edges, closeness).flatMap(([from, to]) => along(from, to, spacing, fromCorner)),
-    ),
-  );
+export function dowelSeams(pour: NetPour, rule: DowelRule): readonly DowelSeam[] {
+  return pour.pieces
+    .flatMap(({ rings }) =>
+      rings.flatMap(({ edges }) =>
+        straights(edges, rule.closeness).map(([from, to]) => seam(from, to, rule)),
+      ),
+    )
+    .filter(({ holes }) => holes.length > 0)
+    .map((one, i) => ({ mark: `D${i + 1}`, ...one }));
 }
 
 /** Straight stretches against an old slab, from corner to corner. */
@@ -85,19 +108,45 @@ function straights(
   return found;
 }
 
-function along(from: Point, to: Point, spacing: Grid, fromCorner: Grid): readonly Dowel[] {
+function seam(from: Point, to: Point, rule: DowelRule): Omit<DowelSeam, 'mark'> {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const length = Math.hypot(dx, dy);
-  const usable = length - 2 * fromCorner;
+  const stops = [0, ...jointsOn(from, [dx / length, dy / length], length, rule), length];
+  const holes = stops.slice(1).flatMap((stop, i) => evenly(stops[i]!, stop, rule));
+  return {
+    from,
+    to,
+    length: toGrid(length),
+    // The pour lies left of its edges, the old slab right.
+    outward: Math.atan2(-dx, dy),
+    holes: holes.map((along) => ({
+      along: toGrid(along),
+      at: { x: toGrid(from.x + (dx * along) / length), y: toGrid(from.y + (dy * along) / length) },
+    })),
+  };
+}
+
+/** How far along a seam joints end at it, in order. */
+function jointsOn(
+  from: Point,
+  [ux, uy]: readonly [number, number],
+  length: number,
+  { jointEnds, closeness }: DowelRule,
+): readonly number[] {
+  return jointEnds
+    .flatMap(({ x, y }) => {
+      const along = (x - from.x) * ux + (y - from.y) * uy;
+      const off = Math.abs((y - from.y) * ux - (x - from.x) * uy);
+      return off <= closeness && along > 0 && along < length ? [along] : [];
+    })
+    .sort((a, b) => a - b);
+}
+
+/** Places between two stops, both kept clear of. */
+function evenly(low: number, high: number, { spacing, fromEnds }: DowelRule): readonly number[] {
+  const usable = high - low - 2 * fromEnds;
   if (usable < 0) return [];
   const gaps = Math.ceil(usable / spacing);
-  // The pour lies left of its edges, the old slab right.
-  const outward = Math.atan2(-dx, dy);
-  return Array.from({ length: gaps + 1 }, (_, i) => {
-    const at = gaps === 0 ? length / 2 : fromCorner + (i * usable) / gaps;
-    return {
-      at: { x: toGrid(from.x + (dx * at) / length), y: toGrid(from.y + (dy * at) / length) },
-      outward,
-    };
-  });
+  if (gaps === 0) return [(low + high) / 2];
+  return Array.from({ length: gaps + 1 }, (_, i) => low + fromEnds + (i * usable) / gaps);
 }

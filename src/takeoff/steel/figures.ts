@@ -1,10 +1,11 @@
 import type { Practices } from '../../job/job.ts';
-import type { Figure, TicketTable, WorkingInput, WorkingStep } from '../figure.ts';
+import type { Figure, WorkingInput, WorkingStep } from '../figure.ts';
 import {
   area,
   areaByLength,
   count,
   length,
+  money,
   number,
   pressure,
   term,
@@ -13,8 +14,9 @@ import {
   weightByArea,
 } from '../quantity.ts';
 import type { MeshResult, SteelResult } from '../result.ts';
-import { barFigures, dowelFigures } from './barFigures.ts';
+import { barFigures } from './barFigures.ts';
 import { leastLap } from './bound.ts';
+import { dowelFigures } from './dowelFigures.ts';
 import type { MeshPiece, UsedMesh } from './plan.ts';
 import { netCover } from './rules.ts';
 
@@ -68,7 +70,7 @@ function meshFigures(practices: Practices, mesh: MeshResult): readonly Figure[] 
         })),
       }),
     },
-    ...stockFigures(mesh, [...size, ...laps]),
+    ...stockFigures(practices, mesh, [...size, ...laps]),
     {
       key: 'mesh-pieces',
       value: count(plan.pieces.length, 'piece'),
@@ -115,10 +117,13 @@ function meshFigures(practices: Practices, mesh: MeshResult): readonly Figure[] 
 }
 
 /** What to buy, what is taken off rolls, and what comes from the truck. */
-function stockFigures({ plan }: MeshResult, inputs: readonly WorkingInput[]): readonly Figure[] {
+function stockFigures(
+  { currency }: Practices,
+  { plan, problem }: MeshResult,
+  inputs: readonly WorkingInput[],
+): readonly Figure[] {
   const yard = plan.used.filter(({ from }) => from === 'yard');
   const rolls = yard.filter(({ form }) => form === 'roll').length;
-  const truck = plan.used.length - yard.length;
   const form = rolls > 0 ? 'roll' : 'sheet';
   const bought = {
     key: rolls > 0 ? ('mesh-rolls' as const) : ('mesh-sheets' as const),
@@ -155,20 +160,41 @@ function stockFigures({ plan }: MeshResult, inputs: readonly WorkingInput[]): re
       }),
     });
   }
-  if (truck > 0) {
+  if (problem.pricedBy === 'money' && yard.length > 0) {
     figures.push({
-      key: 'mesh-truck',
-      value: count(truck, 'sheet'),
+      key: 'mesh-money',
+      role: 'order',
+      value: money(plan.cost.price, currency),
       working: () => ({
-        of: 'mesh-truck',
+        of: 'mesh-money',
+        formula: 'C = n · p',
+        inputs: [
+          { key: bought.key, value: bought.value, from: 'figure' },
+          {
+            key: 'price-of-one',
+            value: money(plan.cost.price / yard.length, currency),
+            from: 'practice',
+          },
+        ],
+        rounding: 'none',
+        source: ['user'],
+      }),
+    });
+  }
+  for (const form of ['sheet', 'roll'] as const) {
+    const those = plan.used.filter((one) => one.from === 'truck' && one.form === form);
+    if (those.length === 0) continue;
+    const key = form === 'roll' ? 'mesh-truck-rolls' : 'mesh-truck';
+    figures.push({
+      key,
+      value: count(those.length, form),
+      working: () => ({
+        of: key,
         formula: 'k',
         inputs: [],
         rounding: 'none',
         source: ['user'],
-        steps: cutSteps(
-          plan.used.filter(({ from }) => from === 'truck'),
-          plan.pieces,
-        ),
+        steps: cutSteps(those, plan.pieces),
       }),
     });
   }
@@ -307,35 +333,4 @@ function grouped(
   const groups = new Map<number, MeshPiece[]>();
   for (const piece of pieces) groups.set(by(piece), [...(groups.get(by(piece)) ?? []), piece]);
   return [...groups.entries()].sort(([a], [b]) => a - b);
-}
-
-/** Every piece, its row and size, and the sheet that it is cut from. */
-export function meshCutsTable({ plan }: MeshResult): TicketTable {
-  return {
-    key: 'mesh-cuts',
-    columns: ['piece', 'row', 'length', 'width', 'sheet'],
-    rows: plan.pieces.map((piece) => [
-      text(`${piece.mark}`),
-      text(`${piece.row + 1}`),
-      length(piece.length),
-      length(piece.width),
-      text(`${piece.used + 1}`),
-    ]),
-  };
-}
-
-/** Every sheet and roll, where it comes from, its size and what is left of a roll's length. */
-export function meshUsedTable({ plan }: MeshResult): TicketTable {
-  return {
-    key: 'mesh-used',
-    columns: ['sheet', 'from', 'length', 'width', 'left'],
-    rows: plan.used.map((one) => [
-      text(`${one.mark}`),
-      term(`from-${one.from}-${one.form}`),
-      length(one.length),
-      length(one.width),
-      // A sheet is cut into, and what is left of it isn't one length.
-      one.form === 'roll' ? length(one.length - one.taken) : text(''),
-    ]),
-  };
 }

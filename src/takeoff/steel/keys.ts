@@ -8,12 +8,17 @@ export const STEEL_FIGURE_KEYS = [
   'mesh-sheets',
   'mesh-rolls',
   'mesh-unrolled',
+  'mesh-money',
   'mesh-truck',
+  'mesh-truck-rolls',
   'mesh-weight',
   'steel-ties',
   'bar-lines',
   'bar-length',
   'bars-to-buy',
+  'bars-money',
+  'bars-proof',
+  'bar-cuts',
   'bars-least',
   'bar-weight',
   'bar-ties',
@@ -46,6 +51,7 @@ export type SteelInputKey =
   | 'bar-laps'
   | 'bar-stock-length'
   | 'bar-crossings'
+  | 'price-of-one'
   | 'dowel-diameter'
   | 'dowel-length'
   | 'dowel-spacing'
@@ -56,14 +62,39 @@ export type SteelInputKey =
   | 'drag-weight'
   | 'drag-stress';
 
-export type SteelTableKey = 'bar-cuts' | 'mesh-cuts' | 'mesh-used';
+export type SteelTableKey =
+  | 'bar-buy'
+  | 'bar-cuts'
+  | 'bar-lengths'
+  | 'dowel-holes'
+  | 'mesh-buy'
+  | 'mesh-cuts'
+  | 'mesh-rests'
+  | 'mesh-used';
 
-export type SteelColumnKey = 'bar-count' | 'bar-pieces' | 'piece' | 'from' | 'left';
+export type SteelColumnKey =
+  | 'bar-count'
+  | 'bar-pieces'
+  | 'bar-size'
+  | 'bar-way'
+  | 'from'
+  | 'from-start'
+  | 'hole'
+  | 'left'
+  | 'mesh-form'
+  | 'piece'
+  | 'seam'
+  | 'used-mesh';
 
 export type SteelCountUnit = 'bar' | 'dowel' | 'roll' | 'tie' | 'chair';
 
 /** Words in figures and table cells. */
 export type SteelTermKey =
+  | 'form-roll'
+  | 'form-sheet'
+  | 'way-across'
+  | 'way-along'
+  | 'way-corner'
   | 'set-epoxy'
   | 'set-sleeve'
   | 'layout-first'

@@ -101,6 +101,9 @@ export function writePlan(
       width,
       taken: toGrid(taken),
     })),
+    rests: cut.rests
+      .map(({ used, long, wide }) => ({ used, length: toGrid(long), width: toGrid(wide) }))
+      .sort((a, b) => a.used - b.used || b.length * b.width - a.length * a.width),
     cost: costOf(cut),
     proof,
   };

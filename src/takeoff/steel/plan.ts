@@ -58,6 +58,14 @@ export interface UsedMesh {
   readonly taken: Grid;
 }
 
+/** A rectangle left of a sheet or roll, large enough to be used again. */
+export interface MeshRest {
+  /** Which of the plan's `used` it is left of. */
+  readonly used: number;
+  readonly length: Grid;
+  readonly width: Grid;
+}
+
 /** What a plan is weighed by, in this order. */
 export interface MeshCost {
   /** In what the problem is priced by. */
@@ -87,6 +95,8 @@ export interface MeshPlan {
   readonly rows: number;
   readonly pieces: readonly MeshPiece[];
   readonly used: readonly UsedMesh[];
+  /** In the order of what they are left of, the larger ones first. */
+  readonly rests: readonly MeshRest[];
   readonly cost: MeshCost;
   readonly proof: MeshProof;
 }

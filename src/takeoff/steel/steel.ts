@@ -1,4 +1,4 @@
-import type { Polygon } from '../../geometry/point.ts';
+import type { Point, Polygon } from '../../geometry/point.ts';
 import type { Job } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
 import type { Note } from '../figure.ts';
@@ -9,13 +9,14 @@ import type { DowelsResult, SteelResult } from '../result.ts';
 import type { Searched } from '../searched.ts';
 import { barGrid } from './barGrid.ts';
 import { chairsUnder, chairsUnderGrid } from './chairs.ts';
-import { dowelPlaces, dowelSize } from './dowels.ts';
+import { dowelSeams, dowelSize } from './dowels.ts';
 import { dragArea, dragInputs } from './drag.ts';
 import { mesh } from './mesh.ts';
 
 /**
  * The steel of the kind that the practices choose, what holds it at its height, what the subgrade-drag formula asks for
  * beside it, and dowels into the old slab. Not structural design.
+ * @param jointEnds Where joints end at an edge: dowels are kept from them.
  */
 export function steel(
   job: Job,
@@ -23,15 +24,16 @@ export function steel(
   polygons: readonly Polygon[],
   closeness: Grid,
   searched: Searched,
+  jointEnds: readonly Point[] = [],
 ): Figured<SteelResult> {
   const { kind } = job.practices.steel;
   const laid: Figured<SteelResult> =
     kind === 'mesh'
       ? meshPart(job, pour, polygons, closeness, searched)
       : kind === 'bars'
-        ? barsPart(job, pour, polygons, closeness)
+        ? barsPart(job, pour, polygons, closeness, searched)
         : { notes: [tradeNote('steel', 'assumption', 'steel-none')] };
-  const doweled = dowelsPart(job, pour, closeness);
+  const doweled = dowelsPart(job, pour, closeness, jointEnds);
   const notes = [...laid.notes, ...doweled.notes];
   if (!laid.figured && !doweled.figured) return { notes };
   const dowels = doweled.figured ? { dowels: doweled.figured } : {};
@@ -64,8 +66,9 @@ function barsPart(
   pour: NetPour,
   polygons: readonly Polygon[],
   closeness: Grid,
+  searched: Searched,
 ): Figured<SteelResult> {
-  const { figured, notes } = barGrid(job, pour, polygons, closeness);
+  const { figured, notes } = barGrid(job, pour, polygons, closeness, searched);
   if (!figured) return { notes };
   const { supports } = job.practices.steel;
   const chairs =
@@ -104,7 +107,12 @@ function dragNotes({ need, has }: NonNullable<SteelResult['drag']>): readonly No
 /** More dowels than this are a spacing typed wrong. Our own limit. */
 const MOST_DOWELS = 5_000;
 
-function dowelsPart({ practices }: Job, pour: NetPour, closeness: Grid): Figured<DowelsResult> {
+function dowelsPart(
+  { practices }: Job,
+  pour: NetPour,
+  closeness: Grid,
+  jointEnds: readonly Point[],
+): Figured<DowelsResult> {
   const { use, set, fromCorner } = practices.steel.dowels;
   const against = pour.lengthByKind['existing-slab'];
   if (against <= 0) return { notes: [] };
@@ -114,9 +122,9 @@ function dowelsPart({ practices }: Job, pour: NetPour, closeness: Grid): Figured
   if (!(spacing > 0 && fromCorner >= 0) || against / spacing > MOST_DOWELS) {
     return { notes: [tradeNote('steel', 'stop', 'dowels-size')] };
   }
-  const places = dowelPlaces(pour, size, fromCorner, closeness);
+  const seams = dowelSeams(pour, { spacing, fromEnds: fromCorner, jointEnds, closeness });
   return {
-    figured: { size, places },
+    figured: { size, seams },
     notes: [
       tradeNote('steel', 'caution', 'dowels-drill'),
       tradeNote('steel', 'assumption', set === 'epoxy' ? 'dowels-epoxy' : 'dowels-sleeve', {

@@ -18,7 +18,7 @@ const ALL: readonly (readonly [string, Field])[] = [...FORMS, ...Object.values(F
 
 type Typed = Extract<Field, { readonly get: (practices: Practices) => number }>;
 function isTyped(field: Field): field is Typed {
-  return !['yes-no', 'board', 'choice', 'sign'].includes(field.kind);
+  return !['yes-no', 'board', 'choice', 'sign', 'price'].includes(field.kind);
 }
 const TYPED = ALL.flatMap(([key, field]) => (isTyped(field) ? [[key, field] as const] : []));
 
@@ -119,6 +119,8 @@ function changedBy(field: Field, practices: Practices): Practices {
       return field.put(practices, field.choices.find((one) => one !== field.get(practices)) ?? '');
     case 'sign':
       return field.put(practices, '€');
+    case 'price':
+      return field.put(practices, (field.get(practices) ?? 0) + 100);
     default:
       return field.put(practices, field.get(practices) * 2 + 1);
   }

@@ -27,7 +27,7 @@ describe('a grid, worked by hand', () => {
   });
 
   test('bars of 20 ft: one each for 19\'-6" and for 11\'-6" makes 23, where the length alone asks for 17', () => {
-    expect(result.cuts.bars).toHaveLength(23);
+    expect(result.cuts.plan.boards).toHaveLength(23);
     expect(result.cuts.least).toBe(17);
     expect(result.weight / POUND_KG).toBeCloseTo(23 * 20 * 0.376, 6);
     // #3 at 18 in: 0.11 × 12 ÷ 18.
@@ -40,7 +40,11 @@ describe('a grid, worked by hand', () => {
     expect(of('bars-to-buy')).toMatchObject({ count: 23 });
     // 126 crossings, every other one.
     expect(of('bar-ties')).toMatchObject({ count: 63 });
-    expect(tables.map(({ key, rows }) => [key, rows.length])).toEqual([['bar-cuts', 2]]);
+    expect(tables.map(({ key, rows }) => [key, rows.length])).toEqual([
+      ['bar-lengths', 2],
+      ['bar-buy', 1],
+      ['bar-cuts', 2],
+    ]);
   });
 
   test('a line longer than a bar is lapped 40 diameters: 15 in', () => {

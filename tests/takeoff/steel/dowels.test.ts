@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { dowelsByThickness } from '../../../src/takeoff/steel/dowels.ts';
+import {
+  type DowelSeam,
+  dowelSeams,
+  dowelsByThickness,
+} from '../../../src/takeoff/steel/dowels.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
+import { ticketOf } from '../../../src/takeoff/tickets.ts';
 import { FOOT, INCH } from '../../../src/units/grid.ts';
 import { reference } from '../../references/references.ts';
 import { jobOf, shape } from '../outline/site.ts';
@@ -56,15 +61,18 @@ describe('into the old slab', () => {
   });
 
   test('8 ft less 6 in at either end, a foot apart: 8 dowels, on the edge, square to it', () => {
-    const { places } = on.steel!.dowels!;
-    expect(places).toHaveLength(8);
-    for (const { at, outward } of places) {
+    const { seams } = on.steel!.dowels!;
+    expect(seams.map(({ mark }) => mark)).toEqual(['D1']);
+    const [{ holes, outward, length }] = seams as [DowelSeam];
+    expect(holes).toHaveLength(8);
+    expect(outward).toBeCloseTo(0, 12);
+    expect(length).toBe(8 * FOOT);
+    for (const { at } of holes) {
       expect(at.x).toBe(10 * FOOT);
       expect(at.y).toBeGreaterThanOrEqual(6 * INCH);
       expect(at.y).toBeLessThanOrEqual(7.5 * FOOT);
-      expect(outward).toBeCloseTo(0, 12);
     }
-    const heights = places.map(({ at }) => at.y).sort((a, b) => a - b);
+    const heights = holes.map(({ at }) => at.y).sort((a, b) => a - b);
     heights.slice(1).forEach((y, i) => {
       expect(y - heights[i]!).toBeLessThanOrEqual(12 * INCH);
     });
@@ -75,9 +83,41 @@ describe('into the old slab', () => {
 
   test('stay when there is no other steel; an edge too short for one has none', () => {
     const alone = takeoff(steeled(site, { kind: 'none', dowels: { ...dowels, use: true } }));
-    expect(alone.steel!.dowels!.places).toHaveLength(8);
+    expect(alone.steel!.dowels!.seams[0]!.holes).toHaveLength(8);
     expect(alone.steel!.mesh).toBeUndefined();
     const far = { ...dowels, use: true, fromCorner: 5 * FOOT };
-    expect(takeoff(steeled(site, { dowels: far })).steel!.dowels!.places).toEqual([]);
+    expect(takeoff(steeled(site, { dowels: far })).steel!.dowels!.seams).toEqual([]);
+  });
+
+  test('the table gives every hole by its distance from where its seam starts', () => {
+    const { tables } = ticketOf(site, on, 'steel');
+    const { rows } = tables.find(({ key }) => key === 'dowel-holes')!;
+    expect(rows).toHaveLength(8);
+    // 7 ft in 7 gaps, from 6 in on.
+    rows.forEach(([, , along], i) => {
+      expect(along).toMatchObject({ of: 'length', grid: (0.5 + i) * FOOT });
+    });
+  });
+
+  test('kept from the ends of joints as from corners; an end elsewhere changes nothing', () => {
+    const pour = on.pour!;
+    const rule = { spacing: FOOT, fromEnds: 6 * INCH, closeness: INCH / 16, jointEnds: [] };
+    const alongs = (jointEnds: readonly { x: number; y: number }[]) =>
+      dowelSeams(pour, { ...rule, jointEnds })[0]!.holes.map(({ along }) => along / INCH);
+    // From 0 to 40 in and from 40 to 96 in, 6 in clear at every end: 28 in in 3 gaps, 44 in in 4.
+    const joined = alongs([{ x: 10 * FOOT, y: 40 * INCH }]);
+    expect(joined.map((one) => Math.round(one * 10) / 10)).toEqual([
+      6, 15.3, 24.7, 34, 46, 57, 68, 79, 90,
+    ]);
+    expect(alongs([{ x: 5 * FOOT, y: 40 * INCH }])).toEqual(alongs([]));
+    // Two joints a foot apart leave no room for more than one between them.
+    const near = alongs([
+      { x: 10 * FOOT, y: 40 * INCH },
+      { x: 10 * FOOT, y: 52 * INCH },
+    ]);
+    expect(near).toContain(46);
+    for (const one of near) {
+      for (const stop of [0, 40, 52, 96]) expect(Math.abs(one - stop)).toBeGreaterThan(6 - 1e-4);
+    }
   });
 });

@@ -246,8 +246,51 @@ test('rolls and the truck’s mesh have figures of their own', () => {
   const { figures } = ticketOf(job, takeoff(job), 'steel');
   const of = (key: string) => figures.find((one) => one.key === key)?.value;
   expect(of('mesh-rolls')).toMatchObject({ count: 1, unit: 'roll' });
-  expect(of('mesh-truck')).toMatchObject({ count: 1 });
+  expect(of('mesh-truck-rolls')).toMatchObject({ count: 1, unit: 'roll' });
+  expect(of('mesh-truck')).toBeUndefined();
   expect(of('mesh-sheets')).toBeUndefined();
   const { plan } = takeoff(job).steel!.mesh!;
   expect(of('mesh-unrolled')).toMatchObject({ grid: plan.cost.unrolled });
+});
+
+describe('what is bought, and what is left', () => {
+  const sheet = { id: 's', form: 'sheet' as const, length: 10 * FOOT, width: 5 * FOOT };
+  const tablesOf = (job: Job) =>
+    new Map(ticketOf(job, takeoff(job), 'steel').tables.map((table) => [table.key, table.rows]));
+
+  test('a sum of money where every price is known: sheets to buy times the price of one', () => {
+    const job = steeled(slab(20, 12), { stock: { yard: [{ ...sheet, price: 2150 }] } });
+    const { figures } = ticketOf(job, takeoff(job), 'steel');
+    const of = (key: string) => figures.find((one) => one.key === key)?.value;
+    const sheets = of('mesh-sheets');
+    if (sheets?.of !== 'count') throw new Error('sheets');
+    expect(of('mesh-money')).toMatchObject({ cents: sheets.count * 2150 });
+    const [row] = tablesOf(job).get('mesh-buy')!;
+    expect(row!.slice(3)).toMatchObject([
+      { count: sheets.count },
+      { cents: 2150 },
+      { cents: sheets.count * 2150 },
+    ]);
+  });
+
+  test('without a price no sum', () => {
+    const job = steeled(slab(20, 12), { stock: { yard: [sheet] } });
+    const { figures } = ticketOf(job, takeoff(job), 'steel');
+    expect(figures.map(({ key }) => key)).not.toContain('mesh-money');
+    expect(tablesOf(job).get('mesh-buy')![0]).toHaveLength(4);
+  });
+
+  test('an 8 by 4 ft pad without cover out of one sheet: 2 by 5 ft beyond, 8 ft by 1 ft beside', () => {
+    const job = steeled(slab(8, 4), {
+      mesh: { cover: 0, leastPiece: FOOT },
+      stock: { yard: [sheet] },
+    });
+    const { plan } = takeoff(job).steel!.mesh!;
+    const sizes = plan.rests.map(({ used, length, width }) => [used, length / FOOT, width / FOOT]);
+    expect(sizes).toEqual([
+      [0, 2, 5],
+      [0, 8, 1],
+    ]);
+    expect(tablesOf(job).get('mesh-rests')).toHaveLength(2);
+  });
 });
