@@ -68,6 +68,12 @@ export function defaultPractices(): Practices {
     // A 2x4 on edge is 3 1/2 in deep; lifted 1/2 in off the ground it forms 4 in: common practice.
     formBoard: '2x4',
     gapUnderForm: INCH / 2,
+    // Twice a 4 in slab, as wide at the bottom, up to the slab at 45 degrees: common practice, no source.
+    thickenedEdge: { use: false, depth: 8 * INCH, width: 8 * INCH, taper: 4 * INCH },
+    // Neither until somebody says so: what lies under the slab is the site's business.
+    base: { depth: 0, retarder: false },
+    // Edgers of 1/4 to 1/2 in radius: common practice, no source.
+    edgeRadius: (3 * INCH) / 8,
     // Two readings of one line, each rounded to 1/16 in, differ by about that much: our own default.
     closeEnough: SIXTEENTH,
 

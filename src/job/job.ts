@@ -229,6 +229,25 @@ export interface Practices {
   readonly formBoard: BoardSize;
   /** Gap left between the underside of the form board and the ground. Board depth + gap = depth the form gives. */
   readonly gapUnderForm: Grid;
+  /** Concrete that goes deeper along all free edges: a trench inside the forms. */
+  readonly thickenedEdge: {
+    readonly use: boolean;
+    /** From the finish down: the slab's thickness is part of it. */
+    readonly depth: Grid;
+    /** At the bottom, from the outside face in. */
+    readonly width: Grid;
+    /** How far in from there its bottom rises to the underside of the slab; 0 for a square step. */
+    readonly taper: Grid;
+  };
+  /** What is laid under the slab. */
+  readonly base: {
+    /** Compacted; 0 where the slab lies on the ground. */
+    readonly depth: Grid;
+    /** A sheet of plastic right under the slab. */
+    readonly retarder: boolean;
+  };
+  /** Of the edger that rounds the free edges' top; 0 for a sharp edge. */
+  readonly edgeRadius: Grid;
   /** Two edges nearer than this are taken as the same line (tape readings of one edge differ). */
   readonly closeEnough: Grid;
 

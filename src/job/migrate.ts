@@ -71,19 +71,22 @@ function toVersion2(job: FileJob): FileJob {
 }
 
 /**
- * Version 3 knows joints: those drawn by hand, and the rules by which others are laid out. What the old file said of strip
- * stays; all that it didn't know starts as in a new job.
+ * Version 3 knows joints: those drawn by hand, and the rules by which others are laid out; thickened edges, and what lies
+ * under a slab. What the old file said of strip stays; all that it didn't know starts as in a new job.
  */
 function toVersion3(job: FileJob): FileJob {
   if (!isObject(job) || !isObject(job['practices'])) return job;
   const { practices } = job;
-  const { joints, isolation } = defaultPractices();
+  const { joints, isolation, thickenedEdge, base, edgeRadius } = defaultPractices();
   const { bondAtPatch, thickness, recess } = isolation;
   const strip = practices['isolation'];
   return {
     ...job,
     practices: {
       ...practices,
+      thickenedEdge,
+      base,
+      edgeRadius,
       joints,
       ...(isObject(strip) ? { isolation: { ...strip, bondAtPatch, thickness, recess } } : {}),
     },

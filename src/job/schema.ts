@@ -78,6 +78,14 @@ export const practicesSchema = v.strictObject({
   thickness: whole(1, METRE),
   formBoard: boardSize,
   gapUnderForm: whole(0, METRE),
+  thickenedEdge: v.strictObject({
+    use: v.boolean(),
+    depth: whole(1, 2 * METRE),
+    width: whole(1, 2 * METRE),
+    taper: whole(0, 2 * METRE),
+  }),
+  base: v.strictObject({ depth: whole(0, METRE), retarder: v.boolean() }),
+  edgeRadius: whole(0, 2 * INCH),
   closeEnough: whole(0, 4 * INCH),
   stakeSpacings: v.strictObject({
     '1x4': spacing,

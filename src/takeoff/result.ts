@@ -12,11 +12,33 @@ import type { DragInputs } from './steel/drag.ts';
 import type { MeshPlan, MeshProblem, MeshSupply } from './steel/plan.ts';
 import type { Wire } from './steel/styles.ts';
 
+/** What the thickened edge takes below the slab. */
+export interface ThickenedResult {
+  /** From the finish down; at the bottom; from there in to where the slab is as thick as elsewhere. */
+  readonly depth: Grid;
+  readonly width: Grid;
+  readonly taper: Grid;
+  /** How far it goes below the slab. */
+  readonly below: Grid;
+  /** Of the free edges. */
+  readonly length: Grid;
+  /** Square grid units within the width of a free edge, and within width and taper together. */
+  readonly flatArea: number;
+  readonly wholeArea: number;
+  /** What would hold as much if it went as deep all over. */
+  readonly meanArea: number;
+  /** Cubic grid units: below × meanArea. */
+  readonly volume: number;
+}
+
 export interface VolumeResult {
   readonly thickness: Grid;
   /** Form board's dressed depth + gap under it. */
   readonly formDepth: Grid;
-  /** Cubic grid units, net, at `thickness`. */
+  /** Cubic grid units, area × `thickness`. */
+  readonly slab: number;
+  readonly thickened?: ThickenedResult;
+  /** Cubic grid units: the slab and its thickened edge. */
   readonly net: number;
   /** Cubic grid units if the forms set the depth instead. */
   readonly atFormDepth: number;

@@ -34,7 +34,7 @@ export function formNotes(
       const proud = length(depth - thickness);
       notes.push(tradeNote('forms', 'caution', 'form-proud', { facts: { ...facts, proud } }));
     }
-    notes.push(tradeNote('forms', 'assumption', 'edges-not-thickened'));
+    notes.push(...edgeNotes(practices, pour));
   }
   const { lengthByKind } = pour;
   const against = lengthByKind['existing-slab'] + lengthByKind.steps + lengthByKind.wall;
@@ -46,4 +46,26 @@ export function formNotes(
     );
   }
   return notes;
+}
+
+/** Whether the free edges go deeper than the board: in a trench, since the form gets no deeper. */
+function edgeNotes(practices: Practices, { lengthByKind }: NetPour): readonly Note[] {
+  const { formBoard, gapUnderForm, thickenedEdge } = practices;
+  if (!thickenedEdge.use || lengthByKind.free === 0) {
+    return [tradeNote('forms', 'assumption', 'edges-not-thickened')];
+  }
+  const below = thickenedEdge.depth - DRESSED[formBoard].depth;
+  if (!(below > 0)) return [];
+  const facts = {
+    depth: length(thickenedEdge.depth),
+    width: length(thickenedEdge.width),
+    board: text(formBoard),
+    below: length(below),
+  };
+  const note = tradeNote('forms', 'assumption', 'edges-thickened', { facts });
+  // The gap under the form is open to the trench.
+  const bank = tradeNote('forms', 'caution', 'trench-bank', {
+    facts: { below: length(below), gap: length(gapUnderForm) },
+  });
+  return [note, bank];
 }

@@ -5,3 +5,6 @@ import { type Grid, INCH } from '../../units/grid.ts';
  * taken as flat. Common practice, no source.
  */
 export const UNSEEN_DEPTH: Grid = INCH / 4;
+
+/** Curved edges as chords this near to them, when the strip along them is figured: 1/20 mm, which no tape shows. */
+export const ARC_CHORDS: Grid = 16;

@@ -6,10 +6,11 @@ import type { NetPour } from '../outline/pour.ts';
 import { bagVolume, length, text } from '../quantity.ts';
 import type { VolumeResult } from '../result.ts';
 import { UNSEEN_DEPTH } from './rules.ts';
+import { thickenedEdge } from './thickenedEdge.ts';
 
 /**
- * Net volume of a slab that is as thick everywhere: area × thickness, nothing added and nothing taken off. Cubic grid
- * units. The thickness is a setting of its own; what the form board would give is told beside it, never put in its place.
+ * Net volume: area × thickness, and what the thickened edge takes below that, when there is one. Nothing else added,
+ * nothing taken off. Cubic grid units. The thickness is a setting of its own; what the form board would give is told beside it, never put in its place.
  * @source farmers-bulletin-1279
  */
 export function slabVolume(practices: Practices, pour: NetPour): Figured<VolumeResult> {
@@ -17,10 +18,31 @@ export function slabVolume(practices: Practices, pour: NetPour): Figured<VolumeR
   if (!(thickness > 0)) return withheld(tradeNote('mix', 'stop', 'thickness-zero'));
   const depth = formDepth(formBoard, gapUnderForm);
   if (!(depth > 0)) return withheld(tradeNote('mix', 'stop', 'form-depth-zero'));
-  const net = pour.area * thickness;
-  const atFormDepth = pour.area * depth;
+  const { use, depth: edgeDepth, width } = practices.thickenedEdge;
+  const edge = use && pour.lengthByKind.free > 0;
+  if (edge && !(edgeDepth > thickness && width > 0)) {
+    const facts = { depth: length(edgeDepth), thickness: length(thickness) };
+    return withheld(tradeNote('mix', 'stop', 'thickened-not-deeper', { facts }));
+  }
+  const thickened = edge ? thickenedEdge(practices, pour) : undefined;
+  const slab = pour.area * thickness;
+  const net = slab + (thickened?.volume ?? 0);
+  // The trench goes as deep from the finish down, whatever the form gives.
+  const atFormDepth =
+    pour.area * depth + (thickened ? Math.max(0, edgeDepth - depth) * thickened.meanArea : 0);
   const notes: Note[] = [
-    tradeNote('mix', 'assumption', 'thickness-used', { facts: { thickness: length(thickness) } }),
+    thickened
+      ? tradeNote('mix', 'assumption', 'thickened-used', {
+          facts: {
+            thickness: length(thickness),
+            depth: length(edgeDepth),
+            width: length(width),
+            taper: length(thickened.taper),
+          },
+        })
+      : tradeNote('mix', 'assumption', 'thickness-used', {
+          facts: { thickness: length(thickness) },
+        }),
     tradeNote('mix', 'assumption', 'flat-ground', {
       facts: { depth: length(UNSEEN_DEPTH), more: bagVolume(pour.area * UNSEEN_DEPTH) },
     }),
@@ -39,5 +61,15 @@ export function slabVolume(practices: Practices, pour: NetPour): Figured<VolumeR
       notes.push(tradeNote('mix', 'caution', 'nominal-depth', { facts }));
     }
   }
-  return { figured: { thickness, formDepth: depth, net, atFormDepth }, notes };
+  return {
+    figured: {
+      thickness,
+      formDepth: depth,
+      slab,
+      ...(thickened ? { thickened } : {}),
+      net,
+      atFormDepth,
+    },
+    notes,
+  };
 }
