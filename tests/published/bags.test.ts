@@ -23,7 +23,8 @@ function bags(cubicFeet: number, pounds: number, makes: number): number {
     },
   });
   const net = cubicFeet * CUBIC_FOOT;
-  return mix(practices, { thickness: 1, formDepth: 1, net, atFormDepth: net }).figured!.totalBags;
+  return mix(practices, { thickness: 1, formDepth: 1, slab: net, net, atFormDepth: net }).figured!
+    .totalBags;
 }
 
 test.each([

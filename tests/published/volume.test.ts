@@ -18,7 +18,13 @@ import { netCubicFeet, padThrough, practicesWith, slab, withThickness } from './
 function withWaste(netCubicFeetSum: number, share: number): number {
   const practices = practicesWith({ waste: { share, minimumBags: 0 } });
   const net = netCubicFeetSum * CUBIC_FOOT;
-  const { figured } = mix(practices, { thickness: 1, formDepth: 1, net, atFormDepth: net });
+  const { figured } = mix(practices, {
+    thickness: 1,
+    formDepth: 1,
+    slab: net,
+    net,
+    atFormDepth: net,
+  });
   return figured!.needed / CUBIC_FOOT;
 }
 

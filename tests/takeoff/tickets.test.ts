@@ -14,10 +14,11 @@ function figuresOf(job: Job): readonly Figure[] {
   return tickets(job, takeoff(job)).flatMap(({ figures }) => figures);
 }
 
-/** The sample job with a form that gives another depth, so that every figure is there. */
+/** The sample job with a form that gives another depth and a thickened edge, so that every figure is there. */
 function fullJob(): Job {
   const job = demoJob();
-  return { ...job, practices: { ...job.practices, thickness: 5 * INCH } };
+  const thickenedEdge = { ...job.practices.thickenedEdge, use: true };
+  return { ...job, practices: { ...job.practices, thickness: 5 * INCH, thickenedEdge } };
 }
 
 function amount(quantity: Quantity): number {

@@ -18,9 +18,11 @@ export function FieldGroups({ groups, ...rows }: FieldGroupsProps) {
       <summary>
         <h3>{words[key]}</h3>
       </summary>
-      {fields.map((field) => (
-        <FieldRow key={field.key} field={field} {...rows} />
-      ))}
+      {fields
+        .filter(({ shown }) => shown?.(rows.practices) ?? true)
+        .map((field) => (
+          <FieldRow key={field.key} field={field} {...rows} />
+        ))}
     </details>
   ));
 }

@@ -1,5 +1,6 @@
 import { FOOT, type Grid, INCH, METRE, MILLIMETRE } from '../../units/grid.ts';
 import type { Place } from '../places/places.ts';
+import { SECTION_FIELDS, THICKENED_FIELDS } from './edgeFields.ts';
 import type { Field, NoteKey } from './field.ts';
 import { STEEL_FIELDS } from './steelFields.ts';
 
@@ -73,9 +74,14 @@ const MINIMUM_BAGS: Field = {
 
 /** The practices that bear on each place's ticket. Forms have theirs in groups; mixes and the blend have their own form. */
 export const FIELDS: Readonly<Record<Exclude<Place, 'forms'>, readonly Field[]>> = {
-  ground: [THICKNESS, flat('closeEnough', 0, 4 * INCH, 'closeEnough')],
+  ground: [
+    THICKNESS,
+    ...THICKENED_FIELDS,
+    ...SECTION_FIELDS,
+    flat('closeEnough', 0, 4 * INCH, 'closeEnough'),
+  ],
   steel: STEEL_FIELDS,
   joints: [strip('existing', 'isolation'), strip('steps'), strip('wall'), strip('blockOut'), PIECE],
-  mix: [THICKNESS, SHARE, MINIMUM_BAGS, BATCH],
+  mix: [THICKNESS, ...THICKENED_FIELDS, SHARE, MINIMUM_BAGS, BATCH],
   sheet: [],
 };

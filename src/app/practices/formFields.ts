@@ -8,6 +8,7 @@ import {
   POUND_PER_CUBIC_FOOT,
   PSI,
 } from '../../units/grid.ts';
+import { SECTION_FIELDS, THICKENED_FIELDS } from './edgeFields.ts';
 import type { Field, FieldGroup, FieldKey, MeasuredIn, NoteKey } from './field.ts';
 
 type Flat = 'gapUnderForm' | 'stakeFromEnd' | 'kickersAbove' | 'utilityTolerance';
@@ -235,5 +236,7 @@ const FASTENING: FieldGroup = {
   ],
 };
 
+const EDGE: FieldGroup = { key: 'edge', fields: [...THICKENED_FIELDS, ...SECTION_FIELDS] };
+
 /** What bears on forms and stakes, in the order that it is asked for. */
-export const FORM_GROUPS: readonly FieldGroup[] = [BOARDS, STAKES, BEARING, FASTENING];
+export const FORM_GROUPS: readonly FieldGroup[] = [BOARDS, EDGE, STAKES, BEARING, FASTENING];

@@ -1,3 +1,4 @@
+import { practicesEdgeEn } from './practicesEdgeEn.ts';
 import { practicesFormsEn } from './practicesFormsEn.ts';
 import { practicesSteelEn } from './practicesSteelEn.ts';
 
@@ -25,6 +26,7 @@ export const practicesEn = {
   },
   groups: {
     boards: 'Boards',
+    edge: 'Edge and base',
     stakes: 'Stakes',
     bearing: 'What the board bears',
     fastening: 'Nails or screws',
@@ -38,6 +40,7 @@ export const practicesEn = {
   fields: {
     thickness: { label: 'Thickness' },
     closeEnough: { label: 'Close enough' },
+    ...practicesEdgeEn.fields,
     ...practicesFormsEn.fields,
     ...practicesSteelEn.fields,
     existing: { label: 'Strip against existing slab' },
@@ -83,6 +86,7 @@ export const practicesEn = {
       says: 'Two edges nearer than this are taken as one line, because two tape readings of one edge differ. The sliver between them is listed, not hidden.',
       source: 'Our own default, no source.',
     },
+    ...practicesEdgeEn.notes,
     ...practicesFormsEn.notes,
     ...practicesSteelEn.notes,
     isolation: {

@@ -9,6 +9,7 @@ import {
 } from './layoutTradeEn.ts';
 import { stakeColumns, stakeFigures, stakeFormulas, stakeInputs, stakeTables } from './stakesEn.ts';
 import { steelColumns, steelFigures, steelFormulas, steelInputs, steelTables } from './steelEn.ts';
+import { thickenedFigures, thickenedFormulas, thickenedInputs } from './thickenedEn.ts';
 
 /** Names of figures as they stand on a ticket. */
 export const figures: Readonly<Record<FigureKey, string>> = {
@@ -42,6 +43,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   ...layoutFigures,
   ...steelFigures,
   ...stakeFigures,
+  ...thickenedFigures,
 };
 
 /** How each figure is reached, in words. */
@@ -64,8 +66,9 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   'strip-length': 'Edges that get a strip, added up.',
   'strip-pieces': 'Length of strip divided by the length of one piece, rounded up.',
   thickness: 'As set in the practices.',
-  'net-volume': 'Net area times thickness. Nothing added.',
-  'form-depth-volume': 'Net area times the depth that the form gives.',
+  'net-volume': 'Net area times thickness, and the thickened edge if there is one. Nothing added.',
+  'form-depth-volume':
+    'Net area times the depth that the form gives; a thickened edge goes as deep from the finish down as before.',
   allowance: 'The larger of a share of the net and a count of bags.',
   needed: 'Net volume and allowance together.',
   'bag-rounding': 'What the whole bags make, less what is needed.',
@@ -79,6 +82,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   ...layoutFormulas,
   ...steelFormulas,
   ...stakeFormulas,
+  ...thickenedFormulas,
 };
 
 /** Inputs of workings that are no figures themselves. */
@@ -97,6 +101,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   ...layoutInputs,
   ...steelInputs,
   ...stakeInputs,
+  ...thickenedInputs,
 };
 
 export const tables: Readonly<Record<TableKey, string>> = {

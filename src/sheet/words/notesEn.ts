@@ -5,6 +5,7 @@ import { boardNotes } from './boardsEn.ts';
 import { layoutNotes } from './layoutTradeEn.ts';
 import { stakeNotes } from './stakesEn.ts';
 import { steelNotes } from './steelEn.ts';
+import { thickenedNotes } from './thickenedEn.ts';
 
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
 export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNoteCode, string>> = {
@@ -104,13 +105,13 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'form-none-against-old':
     'No form against an existing slab, steps or a wall that can be poured against: {length} of the edge.',
   'edges-not-thickened':
-    'Edges are taken as no thicker than the slab. A thickened edge needs a deeper board, or a trench dug inside the form: neither is counted.',
+    'Edges are taken as no thicker than the slab. A thickened edge is dug as a trench inside the form: say so under practices, and its concrete is counted.',
   'strip-edges': 'Strip goes on the kinds of edge chosen under practices, full depth.',
   'strip-none':
     'No edge gets isolation strip: none of those chosen under practices is in this pour.',
   'strip-butted':
     'Strip comes in pieces of {piece}, butted end to end, and cut pieces are used again.',
-  'thickness-used': 'The slab is {thickness} thick everywhere. Thickened edges are not counted.',
+  'thickness-used': 'The slab is {thickness} thick everywhere, its edges too.',
   'flat-ground':
     'The ground is taken as flat and at the right depth. If it is {depth} lower on the whole, it takes {more} more: check with a string across the forms.',
   'allowance-used':
@@ -123,4 +124,5 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   ...layoutNotes,
   ...steelNotes,
   ...stakeNotes,
+  ...thickenedNotes,
 };

@@ -27,7 +27,9 @@ export function thickenedEdge(practices: Practices, pour: NetPour): ThickenedRes
   // What rounding the corners of the strips to the grid may move.
   const slack = pour.perimeter;
   const meanArea =
-    taper > 0 ? meanOf(within, { at: width, area: flat }, { at: width + taper, area: all }, slack) : flat;
+    taper > 0
+      ? meanOf(within, { at: width, area: flat }, { at: width + taper, area: all }, slack)
+      : flat;
   return {
     depth,
     width,

@@ -94,9 +94,11 @@ test('no practice of the forms is out of reach', () => {
   const { formBoard, gapUnderForm, stakeFromEnd, kickersAbove, utilityTolerance, currency } =
     before;
   const { curve, bending, boards, fastening, stakeSpacings } = before;
+  const { thickenedEdge, base, edgeRadius } = before;
   const wanted = leaves({
     ...{ formBoard, gapUnderForm, stakeFromEnd, kickersAbove, utilityTolerance, currency },
     ...{ curve, bending, boards, fastening },
+    ...{ thickenedEdge, base, edgeRadius },
     // One spacing is typed for each board, when it is the board in use.
     stakeSpacings: { '2x4': stakeSpacings['2x4'] },
   });

@@ -84,6 +84,8 @@ function troubled(): readonly Job[] {
     { thickness: 4 * INCH, gapUnderForm: 0 },
     { thickness: 3 * INCH },
     { thickness: 0 },
+    { thickenedEdge: { ...practices.thickenedEdge, use: true } },
+    { thickenedEdge: { ...practices.thickenedEdge, use: true, depth: 4 * INCH } },
     { gapUnderForm: -9 * INCH },
     spacings(0),
     spacings(1),
