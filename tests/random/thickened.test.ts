@@ -68,7 +68,11 @@ function byCells(pour: NetPour, below: number, width: number, taper: number): nu
   let sum = 0;
   for (let i = 0; i < CELLS; i++) {
     for (let j = 0; j < CELLS; j++) {
-      const place = { x: minX + (i + 0.5) * dx, y: minY + (j + 0.5) * dy };
+      // Staggered, so that no straight edge runs along a row of middles.
+      const place = {
+        x: minX + (i + ((j * 0.618) % 1)) * dx,
+        y: minY + (j + ((i * 0.414) % 1)) * dy,
+      };
       if (!isPoured(pour, place)) continue;
       const past = reachOf(pour, place) - width;
       if (past < taper) sum += past <= 0 ? 1 : 1 - past / taper;
