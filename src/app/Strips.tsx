@@ -1,5 +1,6 @@
 import { sayProblem } from '../sheet/words/say.ts';
 import type { Desk } from './jobs/desk.ts';
+import { LinkStrip } from './jobs/LinkStrip.tsx';
 import { NewVersionNote } from './NewVersionNote.tsx';
 import { useAppState, useSession, useWords } from './SessionContext.ts';
 
@@ -19,6 +20,7 @@ export function Strips({ desk, onJobs }: StripsProps) {
   return (
     <section className="strips" aria-label={words.strips}>
       <NewVersionNote idle={desk.idle} />
+      <LinkStrip desk={desk} />
       {welcome ? (
         <div className="strip">
           <p>{words.welcome.says}</p>

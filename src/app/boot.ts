@@ -1,6 +1,7 @@
 import { demoJob } from '../job/demo.ts';
 import type { Job } from '../job/job.ts';
 import { type JobStore, openJobs } from '../storage/jobs.ts';
+import { readMark } from '../storage/link/mark.ts';
 import { asTrouble } from '../storage/trouble.ts';
 import { takeoff } from '../takeoff/takeoff.ts';
 import { createDesk, type Desk, type Refused } from './jobs/desk.ts';
@@ -13,6 +14,7 @@ import { createSaver } from './saving.ts';
 import { createSession, type Session } from './session.ts';
 import { type Kept, openState } from './state.ts';
 import { createTabs } from './tabs.ts';
+import { wordsFor } from './words/words.ts';
 import {
   MANY_CORNERS,
   SEARCH_GRACE_MS,
@@ -101,7 +103,19 @@ export async function boot(): Promise<Begun> {
     keepTheme,
   });
   const save = (name: string, text: string) => download(name, text, 'application/json');
-  const desk = createDesk({ store, session, saver, tabs, newId: newJobId, download: save });
+  const desk = createDesk({
+    store,
+    session,
+    saver,
+    tabs,
+    newId: newJobId,
+    download: save,
+    readLink: async (fragment) => {
+      // What unpacks a job is loaded only with the first link.
+      const { jobFromLink } = await import('../storage/link/jobLink.ts');
+      return jobFromLink(fragment);
+    },
+  });
   desk.board.set((board) => ({ ...board, refused: first.refused }));
 
   if (!first.stored)
@@ -109,7 +123,17 @@ export async function boot(): Promise<Begun> {
   await store.remember(first.id).catch(() => undefined);
   watchTheDoor(session, desk);
   askToKeepOnceWorked(session, desk);
+  await openLinkInAddress(desk);
+  // A link that is put into the address of an open page loads nothing anew.
+  window.addEventListener('hashchange', () => openLinkInAddress(desk));
   return { session, desk };
+}
+
+/** Opens a copy of the job in the address, and takes it out of there: loading the page again makes no second copy. */
+async function openLinkInAddress(desk: Desk): Promise<void> {
+  const { hash, pathname, search } = location;
+  if (!readMark(hash) || !(await desk.openLink(hash, wordsFor('en').app.jobs.copyName))) return;
+  history.replaceState(history.state, '', pathname + search);
 }
 
 async function firstJob(store: JobStore): Promise<First> {

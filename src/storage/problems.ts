@@ -8,6 +8,8 @@ export const STORAGE_PROBLEMS = [
   'storage-blocked',
   /** The store can't be opened or written here (a private window, or storage is switched off). facts: `says`. */
   'storage-unavailable',
+  /** What reads links could not be loaded. facts: `says`. */
+  'link-not-read',
   /** The end of a link is missing. */
   'link-cut-short',
   /** A link isn't as it was made. */

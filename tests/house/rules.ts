@@ -25,6 +25,8 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   '@valibot/to-json-schema': ['job'],
   highs: ['takeoff/solver/highs.ts', 'app/worker/searchEntry.ts'],
   idb: ['storage'],
+  fflate: ['storage'],
+  'qrcode-generator': ['sheet/code/jobCode.ts'],
   konva: ['sketch'],
   'react-konva': ['sketch'],
   pdfkit: ['sheet/paintPdf.ts'],

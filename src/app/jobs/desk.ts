@@ -5,7 +5,7 @@ import { cutText, TEXT_MOST } from '../../job/textLimits.ts';
 import { fileNameOf, jobFromText, jobToText } from '../../storage/files.ts';
 import type { JobListing, JobRecord, JobStore } from '../../storage/jobs.ts';
 import { asTrouble } from '../../storage/trouble.ts';
-import type { Problem } from '../../units/result.ts';
+import type { Problem, Result } from '../../units/result.ts';
 import { readKept } from '../kept.ts';
 import type { Saver } from '../saving.ts';
 import type { Session } from '../session.ts';
@@ -20,12 +20,18 @@ export interface Refused {
   readonly text?: string;
 }
 
+/** What became of a link that was opened, until somebody has read it. */
+export type FromLink =
+  | { readonly is: 'opened'; readonly name: string }
+  | { readonly is: 'refused'; readonly problems: readonly Problem[] };
+
 /** The jobs on this device, as the list shows them. */
 export interface Board {
   readonly jobs: readonly JobListing[];
   /** The job deleted last, which can still be brought back. */
   readonly removed: JobRecord | null;
   readonly refused: Refused | null;
+  readonly fromLink: FromLink | null;
   /** What the store would not do. */
   readonly trouble: Problem | null;
   /** The browser said that it may clear what is kept when room is short. */
@@ -44,6 +50,12 @@ export interface Desk {
   readonly remove: (id: string) => Promise<void>;
   readonly bringBack: () => Promise<void>;
   readonly bringIn: (file: Pick<File, 'name' | 'size' | 'text'>) => Promise<boolean>;
+  /**
+   * Opens a copy of the job that a link carries, named as a copy where one of its name is kept here. Answers whether the
+   * link could be read at all.
+   */
+  readonly openLink: (fragment: string, name: (of: string) => string) => Promise<boolean>;
+  readonly linkSeen: () => void;
   readonly exportOpen: () => void;
   readonly exportRefused: () => void;
   readonly takeOver: () => Promise<void>;
@@ -58,6 +70,8 @@ export interface DeskSetup {
   readonly tabs: Tabs;
   readonly newId: () => string;
   readonly download: (name: string, text: string) => void;
+  /** The job of a link's fragment, null when there is none in it. */
+  readonly readLink: (fragment: string) => Promise<Result<Job> | null>;
 }
 
 /** Nobody's job file is this long; reading it would only freeze the page. */
@@ -67,11 +81,13 @@ const EMPTY: Board = {
   jobs: [],
   removed: null,
   refused: null,
+  fromLink: null,
   trouble: null,
   mayBeCleared: false,
 };
 
-export function createDesk({ store, session, saver, tabs, newId, download }: DeskSetup): Desk {
+export function createDesk(setup: DeskSetup): Desk {
+  const { store, session, saver, tabs, newId, download, readLink } = setup;
   const board = createStore(EMPTY);
   const put = (part: Partial<Board>) => board.set((before) => ({ ...before, ...part }));
 
@@ -171,6 +187,29 @@ export function createDesk({ store, session, saver, tabs, newId, download }: Des
       else put({ refused: { name: file.name, problems: read.problems } });
       return read.ok;
     },
+    openLink: async (fragment, name) => {
+      const refuse = (...problems: readonly Problem[]) =>
+        put({ fromLink: { is: 'refused', problems } });
+      try {
+        const read = await readLink(fragment);
+        if (!read) return false;
+        if (!read.ok) refuse(...read.problems);
+        else {
+          const job = read.value;
+          const kept = await store.list().catch(() => []);
+          const isKept = kept.some((one) => one.name === job.name);
+          const copy = isKept ? { ...job, name: nameOfCopy(job.name, name) } : job;
+          await start(copy, true);
+          put({ fromLink: { is: 'opened', name: copy.name } });
+        }
+        return true;
+      } catch (error) {
+        const says = error instanceof Error ? error.message : String(error);
+        refuse({ code: 'link-not-read', facts: { says } });
+        return false;
+      }
+    },
+    linkSeen: () => put({ fromLink: null }),
     exportOpen: () => {
       const { job } = session.state.get().history.now;
       download(fileNameOf(job, 'json'), jobToText(job));

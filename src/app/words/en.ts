@@ -1,4 +1,5 @@
 import { boardsEn } from './boardsEn.ts';
+import { handOverEn } from './handOverEn.ts';
 import { layoutTradeEn } from './layoutTradeEn.ts';
 import { meshEn } from './meshEn.ts';
 import { planEn } from './planEn.ts';
@@ -194,6 +195,7 @@ export const en = {
   layout: layoutTradeEn,
   boards: boardsEn,
   mesh: meshEn,
+  handOver: handOverEn,
   plan: planEn,
   sheet: {
     title: 'Crew sheet',

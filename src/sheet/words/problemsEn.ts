@@ -120,6 +120,18 @@ export const problems: Readonly<
     'Another tab holds the jobs of an older version open. Close that tab, then try again.',
   'storage-unavailable':
     'This browser keeps nothing for this page ({says}). You can work, but export the job file before you leave.',
+
+  // Links that carry a job.
+  'link-not-read':
+    'The link could not be read ({says}). It is still in the address: load this page again.',
+  'link-cut-short':
+    'The end of the link is missing: it was cut off on its way. Copy the whole link, or ask for the job file instead.',
+  'link-broken':
+    'The link isn’t as it was made: a sign in it was changed or lost. Copy it again, or ask for the job file instead.',
+  'link-newer':
+    'The link was made by a newer Notchpad (packing {packing}; this one knows up to {known}). Load this page again with signal, then open the link once more.',
+  'link-too-long':
+    'The link is {length} characters long; {most} is the most that is read. Ask for the job file instead.',
 };
 
 /** The bound that a number in a file is beyond: one of the two is told. */

@@ -1,12 +1,16 @@
 import type { Job } from '../../job/job.ts';
 import { parseJob } from '../../job/parse.ts';
+import { serializeJob } from '../../job/serialize.ts';
 import { blankJob } from '../../job/start.ts';
 import { fail, type Result } from '../../units/result.ts';
 import { readBytes, written } from './letters.ts';
 import { type LinkLetters, PACKING, readMark, writeMark } from './mark.ts';
-import { packJob, unpackText } from './packJob.ts';
+import { packText, unpackText } from './packText.ts';
 
-/** What every program that handles addresses should carry, in characters (RFC 9110, section 4.1). Longer ones aren't made. */
+/**
+ * What every program that handles addresses should carry, in characters (RFC 9110, section 4.1). Longer ones aren't made.
+ * @source uri-length
+ */
 export const LINK_MOST = 8_000;
 /** Above this some messengers split a message or cut it off: common practice, no source. */
 export const LINK_EASY = 2_000;
@@ -30,16 +34,21 @@ export type JobLink =
  * @param letters Digits, for a printed code; else the shorter letters.
  */
 export function linkOf(job: Job, address: string, letters: LinkLetters = 'letters'): JobLink {
-  const url = address.replace(/#.*$/s, '') + writeMark(letters, written(packJob(job), letters));
+  const url = address.replace(/#.*$/s, '') + writeMark(letters, written(packed(job), letters));
   if (letters === 'letters' && url.length > LINK_MOST) {
     return { is: 'too-long', length: url.length, parts: partsOf(job) };
   }
   return { is: 'link', url, easy: url.length <= LINK_EASY };
 }
 
+/** The text of a job's file without its white space, packed. */
+function packed(job: Job): Uint8Array {
+  return packText(JSON.stringify(JSON.parse(serializeJob(job))));
+}
+
 /** How much shorter the link would be with a part of the job as in a blank one. */
 function partsOf(job: Job): readonly LinkPart[] {
-  const length = (one: Job) => written(packJob(one), 'letters').length;
+  const length = (one: Job) => written(packed(one), 'letters').length;
   const [whole, blank] = [length(job), blankJob()];
   return (Object.keys(blank) as readonly (keyof Job)[])
     .map((part) => ({ part, length: whole - length({ ...job, [part]: blank[part] }) }))
@@ -54,13 +63,14 @@ function partsOf(job: Job): readonly LinkPart[] {
 export function jobFromLink(fragment: string): Result<Job> | null {
   const mark = readMark(fragment);
   if (!mark) return null;
-  const { packing, letters, packed } = mark;
+  const { packing, letters } = mark;
   if (packing > PACKING || packing < 1) {
     return fail({ code: 'link-newer', facts: { packing, known: PACKING } });
   }
-  if (packed.length > READ_MOST) {
-    return fail({ code: 'link-too-long', facts: { length: packed.length, most: READ_MOST } });
+  const { length } = mark.packed;
+  if (length > READ_MOST) {
+    return fail({ code: 'link-too-long', facts: { length, most: READ_MOST } });
   }
-  const text = unpackText(readBytes(packed, letters));
+  const text = unpackText(readBytes(mark.packed, letters));
   return text.ok ? parseJob(text.value) : text;
 }

@@ -34,8 +34,7 @@ function toDigits(bytes: Uint8Array): string {
   let written = '';
   for (let i = 0; i < bytes.length; i += 2) {
     const [a, b] = bytes.subarray(i, i + 2);
-    written +=
-      b === undefined ? String(a).padStart(3, '0') : String(a! * 256 + b).padStart(5, '0');
+    written += b === undefined ? String(a).padStart(3, '0') : String(a! * 256 + b).padStart(5, '0');
   }
   return written;
 }

@@ -11,6 +11,7 @@ import type { Job } from '../../../src/job/job.ts';
 import { rectangleJob } from '../../../src/job/start.ts';
 import { jobToText } from '../../../src/storage/files.ts';
 import { type JobStore, openJobs } from '../../../src/storage/jobs.ts';
+import { jobFromLink, linkOf } from '../../../src/storage/link/jobLink.ts';
 import { trouble } from '../../../src/storage/trouble.ts';
 import { FOOT } from '../../../src/units/grid.ts';
 import { idleSearches } from '../idleSearches.ts';
@@ -68,6 +69,7 @@ async function deskOn(jobs: JobStore) {
     tabs,
     newId: () => `new${++ids}`,
     download: (name, text) => files.push({ name, text }),
+    readLink: async (fragment) => jobFromLink(fragment),
   });
   saver.save('first', named('First'), { view: null, place: 'ground', panel: 'ticket' });
   await desk.refresh();
@@ -79,6 +81,56 @@ async function deskOn(jobs: JobStore) {
 function fileOf(text: string, name = 'job.json') {
   return { name, size: text.length, text: async () => text };
 }
+
+function linkTo(job: Job): string {
+  const link = linkOf(job, 'https://pads.example/');
+  if (link.is !== 'link') throw new Error('A rectangle fits in a link.');
+  return link.url.slice(link.url.indexOf('#'));
+}
+
+const again = (name: string) => `${name}, again`;
+
+describe('a link', () => {
+  it('opens a copy, and leaves the open job and those kept as they were', async () => {
+    const { desk, session, names, openName } = await deskOn(store);
+    session.commit({ do: 'set-text', name: 'Mine' });
+    const sent = { ...named('From the boss'), notes: 'Start at the gate.' };
+    expect(await desk.openLink(linkTo(sent), again)).toBe(true);
+    expect(session.state.get().history.now.job).toEqual(sent);
+    expect(session.state.get().jobId).toBe('new1');
+    expect(desk.board.get().fromLink).toEqual({ is: 'opened', name: 'From the boss' });
+    expect([...names()].sort()).toEqual(['From the boss', 'Mine']);
+    desk.linkSeen();
+    expect(desk.board.get().fromLink).toBeNull();
+    await desk.open('first');
+    expect(openName()).toBe('Mine');
+  });
+
+  it('is told from the job of that name that is here already', async () => {
+    const { desk, names } = await deskOn(store);
+    await desk.openLink(linkTo(named('First')), again);
+    expect([...names()].sort()).toEqual(['First', 'First, again']);
+  });
+
+  it('that is cut short changes nothing and says so', async () => {
+    const { desk, session, names } = await deskOn(store);
+    const before = session.state.get();
+    expect(await desk.openLink(linkTo(named('Second')).slice(0, -9), again)).toBe(true);
+    expect(desk.board.get().fromLink).toEqual({
+      is: 'refused',
+      problems: [{ code: 'link-cut-short' }],
+    });
+    expect(session.state.get().history).toBe(before.history);
+    expect(names()).toEqual(['First']);
+  });
+
+  it('that is none is left alone', async () => {
+    const { desk, names } = await deskOn(store);
+    expect(await desk.openLink('#top', again)).toBe(false);
+    expect(desk.board.get().fromLink).toBeNull();
+    expect(names()).toEqual(['First']);
+  });
+});
 
 describe('desk', () => {
   it('starts a job, keeps the one before, and remembers where one was', async () => {

@@ -1,6 +1,4 @@
 import { deflateSync, type FlateError, inflateSync } from 'fflate';
-import type { Job } from '../../job/job.ts';
-import { serializeJob } from '../../job/serialize.ts';
 import { fail, ok, type Result } from '../../units/result.ts';
 import { wordsOfPacking1 } from './wordsOfPacking1.ts';
 
@@ -11,9 +9,9 @@ const HEAD_BYTES = HEAD.length + HEAD.check;
 /** fflate's number for “more was to come”. */
 const ENDED_EARLY = 0;
 
-/** The text of a job's file without its white space, deflated (RFC 1951) with the first packing's words known beforehand. */
-export function packJob(job: Job): Uint8Array {
-  const text = new TextEncoder().encode(JSON.stringify(JSON.parse(serializeJob(job))));
+/** A text deflated (RFC 1951) with the first packing's words known beforehand. Under 16 MB. */
+export function packText(said: string): Uint8Array {
+  const text = new TextEncoder().encode(said);
   const packed = deflateSync(text, { level: 9, dictionary: wordsOfPacking1() });
   const whole = new Uint8Array(HEAD_BYTES + packed.length);
   const head = new DataView(whole.buffer);

@@ -1,0 +1,83 @@
+import type { Job } from '../../job/job.ts';
+
+/** What a part of a job is called where a link is too long for it. */
+const parts: Readonly<Record<keyof Job, string>> = {
+  name: 'the name',
+  site: 'the site',
+  notes: 'the notes for the crew',
+  units: 'the units',
+  features: 'the sketch',
+  practices: 'the practices',
+  lumber: 'the boards on hand',
+  meshStock: 'the mesh on hand',
+  handStakes: 'the stakes set by hand',
+  nextId: 'numbers',
+};
+
+/** Handing the job over: as a link, as files, as tables. */
+export const handOverEn = {
+  title: 'Hand over',
+  open: 'Hand over…',
+  close: 'Close',
+  wait: 'The figures are not up to date yet. What is made of them waits.',
+  opened: {
+    copy: (name: string) =>
+      `“${name}” came with a link and was opened as a copy. What was open before is under Jobs, untouched.`,
+    refused: 'The link could not be opened. Nothing was changed.',
+    close: 'Close',
+  },
+  link: {
+    title: 'Link',
+    says: 'The whole job is in the link itself; nothing is kept on a server. Who opens it gets a copy of the job as it is now.',
+    label: 'Link to a copy of this job',
+    length: (count: number) => `${count} characters.`,
+    notEasy: (most: number) =>
+      `Some messengers cut a message at ${most} characters: send it by mail, or send the job file.`,
+    local:
+      'This page was opened from this device or its own network. The link opens only where that address can be reached.',
+    copy: 'Copy link',
+    send: 'Send link…',
+    copied: 'Copied.',
+    copyByHand: 'The browser did not copy it. The link is marked above: copy it by hand.',
+    making: 'Packing…',
+    failed: (why: string) => `The link could not be made (${why}). Send the job file instead.`,
+    tooLong: (length: number, most: number) =>
+      `A link to this job would be ${length} characters long. No more than ${most} is sure to arrive everywhere, so none is made. Send the job file instead.`,
+    makesLong: (parts: string) => `What makes it long: ${parts}.`,
+    part: (part: keyof Job, count: number) => `${parts[part]} (${count})`,
+  },
+  files: {
+    title: 'Files',
+    job: 'Job file',
+    jobSays: 'All of the job, to open again in Notchpad.',
+    pdf: 'Crew sheet, PDF',
+    pdfSays: 'As it is chosen at the Sheet station.',
+    save: 'Save',
+    send: 'Send…',
+    making: 'Writing…',
+    tapAgain: 'Ready. Tap “Send…” once more.',
+    failed: (why: string) => `It could not be made (${why}).`,
+  },
+  sketch: {
+    title: 'Sketch',
+    says: (scale: string) => `At ${scale} on paper. To build from, print the crew sheet.`,
+    station: 'Layer on top',
+    svg: 'Save as SVG',
+    png: 'Save as PNG',
+    tooLarge: 'The site is larger than any scale holds on paper.',
+  },
+  tables: {
+    title: 'Tables',
+    says: 'CSV, for any spreadsheet: each figure as it is read and as a plain number.',
+    all: 'All tables (zip)',
+    csv: 'CSV',
+    saveTable: (table: string) => `Save “${table}” as CSV`,
+    none: 'No tables yet: nothing is figured.',
+  },
+  outcome: {
+    sent: 'Handed on.',
+    putAway: 'Not sent.',
+    failed: (why: string) => `It could not be sent (${why}). Save it, or copy the link.`,
+    saved: 'Saved where the browser keeps downloads.',
+  },
+};

@@ -1,0 +1,60 @@
+/**
+ * What most jobs have in common, told to the packer beforehand so that a link needn't carry it (the preset dictionary of
+ * RFC 1951's window). Part of packing 1: with another text here no link that was ever sent would open. It needn't follow
+ * the job file: a text that fits less well only makes links longer.
+ */
+const TEXT = [
+  '"service":"gas""service":"communication""service":"water""service":"reclaimed-water""service":"sewer""handStakes',
+  '":[{"id":"s1","at":{"x":0,"y":0},"is":"removed"},{"id":"s2","at":{"x":0,"y":0},"is":"pinned"}]"truck":[{"id":"t1',
+  '","count":2,"length":1170432,"size":"2x4","twisted":false},{"id":"t2","count":1,"length":975360,"size":"2x6","tw',
+  'isted":true}],"price":"other":"fast","otherParts":1"units":"metric""units":"decimal-feet"{"id":"f1","name":"","k',
+  'ind":"utility-line","shape":{"form":"outline","closed":false,"corners":[{"id":"c2","x":0,"y":0,"rise":0},{"id":"',
+  'c3","x":0,"y":0,"rise":0}]},"service":"electric"}{"id":"f1","name":"","kind":"no-stake-zone","shape":{"form":"ou',
+  'tline","closed":true,"corners":[{"id":"c2","x":0,"y":0,"rise":0}]}}{"id":"f1","name":"","kind":"patch","shape":{',
+  '"form":"outline","closed":true,"corners":[{"id":"c2","x":0,"y":0,"rise":0}]}}{"id":"f1","name":"","kind":"buildi',
+  'ng-line","pourAgainst":false,"shape":{"form":"outline","closed":false,"corners":[{"id":"c2","x":0,"y":0,"rise":0',
+  '}]}}{"id":"f1","name":"","kind":"building-line","pourAgainst":true,"shape":{"form":"outline","closed":false,"cor',
+  'ners":[{"id":"c2","x":0,"y":0,"rise":0}]}}{"id":"f1","name":"","kind":"steps","treads":3,"shape":{"form":"outlin',
+  'e","closed":true,"corners":[{"id":"c2","x":0,"y":0,"rise":0}]}}{"id":"f1","name":"","kind":"existing-slab","shap',
+  'e":{"form":"outline","closed":true,"corners":[{"id":"c2","x":0,"y":0,"rise":0}]}}{"id":"f1","name":"","kind":"bl',
+  'ock-out","shape":{"form":"round","center":{"x":294640,"y":329184},"diameter":48768}}{"id":"f1","name":"","kind":',
+  '"pad","shape":{"form":"outline","closed":true,"corners":[{"id":"c2","x":0,"y":0,"rise":0},{"id":"c3","x":-195072',
+  ',"y":0,"rise":0,"on":{"feature":"f1","corner":"c2","t":0.5}},{"id":"c4","x":0,"y":195072,"rise":0,"on":{"feature',
+  '":"f1","corner":"c3","t":0}}]}},{"format":"notchpad-job","version":3,"job":{"name":"","site":"","notes":"","unit',
+  's":"feet-inches","nextId":1,"features":[],"practices":{"bending":{"deflection":508,"deflectionShare":0.002777777',
+  '777777778,"elasticity":8273708751.802032,"freshWeight":2402.769506094021,"stress":6205281.563851525},"boards":{"',
+  'cleatLength":195072,"kerf":1016,"lapOn":97536,"runLong":195072,"shortest":130048,"splices":true,"useTwisted":fal',
+  'se},"closeEnough":508,"currency":"$","curve":{"flat":4064,"spacing":146304},"fastening":{"by":"duplex-nails","na',
+  'ilBox":0.45359237,"nailsPerPound":90,"perCleat":8,"perCorner":2,"perStake":2,"screwsPerBox":100},"formBoard":"2x',
+  '4","gapUnderForm":4064,"isolation":{"blockOut":true,"bondAtPatch":false,"existing":true,"pieceLength":975360,"re',
+  'cess":0,"steps":true,"thickness":4064,"wall":true},"joints":{"angle":60,"cap":1463040,"depthShare":0.25,"factor"',
+  ':30,"layout":"proposed","least":195072,"leastDepth":8128,"made":"tooled","ratio":1.5,"sealant":{"backer":false,"',
+  'cartridge":9690654167040,"depth":2032,"joints":false,"strip":false,"width":2032}},"kickersAbove":48768,"mix":{"b',
+  'atchVolume":1113463714951987.1,"blend":{"main":"regular","mainParts":1,"otherParts":0},"mixes":[{"id":"regular",',
+  '"name":"Regular, 80 lb","weight":36.287389600000004,"yield":556731857475993.56},{"id":"fast","name":"Fast-settin',
+  'g, 50 lb","weight":22.6796185,"yield":347957410922496}]},"stakeFromEnd":97536,"stakeSpacings":{"1x4":195072,"1x6',
+  '":195072,"2x10":195072,"2x12":195072,"2x4":292608,"2x6":292608,"2x8":243840},"steel":{"kind":"mesh","bars":{"cor',
+  'nerLength":390144,"cover":24384,"lapDiameters":40,"size":"#3","spacing":146304,"stockLength":1950720},"dowels":{',
+  '"by":"table","fromCorner":48768,"own":{"diameter":5080,"length":97536,"spacing":97536},"set":"epoxy","use":false',
+  '},"drag":{"friction":1.5,"jointLength":975360,"stress":298772816.03729564},"mesh":{"cover":16256,"lapEnds":65024',
+  ',"lapSides":65024,"leastPiece":97536,"own":{"square":48768,"weight":1.0253098036404407},"style":"6x6-W1.4"},"sup',
+  'ports":{"by":"chairs","spacing":195072},"tieSpacing":195072},"thickness":32512,"utilityTolerance":195072,"waste"',
+  ':{"minimumBags":2,"share":0.1}},"handStakes":[],"lumber":{"truck":[],"yard":[{"id":"y1x4-8","length":780288,"siz',
+  'e":"1x4"},{"id":"y1x4-10","length":975360,"size":"1x4"},{"id":"y1x4-12","length":1170432,"size":"1x4"},{"id":"y1',
+  'x4-16","length":1560576,"size":"1x4"},{"id":"y1x6-8","length":780288,"size":"1x6"},{"id":"y1x6-10","length":9753',
+  '60,"size":"1x6"},{"id":"y1x6-12","length":1170432,"size":"1x6"},{"id":"y1x6-16","length":1560576,"size":"1x6"},{',
+  '"id":"y2x4-8","length":780288,"size":"2x4"},{"id":"y2x4-10","length":975360,"size":"2x4"},{"id":"y2x4-12","lengt',
+  'h":1170432,"size":"2x4"},{"id":"y2x4-16","length":1560576,"size":"2x4"},{"id":"y2x6-8","length":780288,"size":"2',
+  'x6"},{"id":"y2x6-10","length":975360,"size":"2x6"},{"id":"y2x6-12","length":1170432,"size":"2x6"},{"id":"y2x6-16',
+  '","length":1560576,"size":"2x6"},{"id":"y2x8-8","length":780288,"size":"2x8"},{"id":"y2x8-10","length":975360,"s',
+  'ize":"2x8"},{"id":"y2x8-12","length":1170432,"size":"2x8"},{"id":"y2x8-16","length":1560576,"size":"2x8"},{"id":',
+  '"y2x10-8","length":780288,"size":"2x10"},{"id":"y2x10-10","length":975360,"size":"2x10"},{"id":"y2x10-12","lengt',
+  'h":1170432,"size":"2x10"},{"id":"y2x10-16","length":1560576,"size":"2x10"},{"id":"y2x12-8","length":780288,"size',
+  '":"2x12"},{"id":"y2x12-10","length":975360,"size":"2x12"},{"id":"y2x12-12","length":1170432,"size":"2x12"},{"id"',
+  ':"y2x12-16","length":1560576,"size":"2x12"}]},"meshStock":{"truck":[],"yard":[{"id":"m5x10","form":"sheet","leng',
+  'th":975360,"width":487680},{"id":"m5x150","form":"roll","length":14630400,"width":487680}]}}}',
+].join('');
+
+export function wordsOfPacking1(): Uint8Array {
+  return new TextEncoder().encode(TEXT);
+}
