@@ -1,3 +1,4 @@
+import { HandOverButton } from '../handOver/HandOverButton.tsx';
 import { useStore, useWords } from '../SessionContext.ts';
 import type { Desk } from './desk.ts';
 
@@ -33,6 +34,7 @@ export function JobFiles({ desk, onOpened }: JobFilesProps) {
         <button type="button" className="plain" onClick={desk.exportOpen}>
           {jobs.exportFile}
         </button>
+        <HandOverButton pages={null} />
       </div>
       {mayBeCleared ? <p className="field-note">{words.saving.mayBeCleared}</p> : null}
     </section>

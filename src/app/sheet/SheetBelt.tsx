@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { SheetPage } from '../../sheet/page.ts';
 import { fileNameOf } from '../../storage/files.ts';
+import { HandOverButton } from '../handOver/HandOverButton.tsx';
 import { download } from '../jobs/download.ts';
 import { useAppState, useWords } from '../SessionContext.ts';
 import { makePdf } from './makePdf.ts';
@@ -42,6 +43,7 @@ export function SheetBelt({ pages }: { readonly pages: readonly SheetPage[] | nu
       <button type="button" className="plain" disabled={!pages || making} onClick={save}>
         {making ? words.making : words.pdf}
       </button>
+      <HandOverButton pages={pages} />
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import regularUrl from '@fontsource/inter/files/inter-latin-400-normal.woff?url';
 import boldUrl from '@fontsource/inter/files/inter-latin-600-normal.woff?url';
 import type { SheetPage } from '../../sheet/page.ts';
+import { fontBytes } from './fontBytes.ts';
 
 /** The pages as one PDF. The writer and the typeface come down only now. */
 export async function makePdf(
@@ -9,15 +10,9 @@ export async function makePdf(
 ): Promise<Uint8Array<ArrayBuffer>> {
   const [{ paintPdf }, regular, bold] = await Promise.all([
     import('../../sheet/paintPdf.ts'),
-    bytesOf(regularUrl),
-    bytesOf(boldUrl),
+    fontBytes(regularUrl),
+    fontBytes(boldUrl),
   ]);
   const bytes = await paintPdf(pages, { fonts: { regular, bold }, title, date: new Date() });
   return new Uint8Array(bytes);
-}
-
-async function bytesOf(url: string): Promise<Uint8Array> {
-  const response = await fetch(url);
-  if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
-  return new Uint8Array(await response.arrayBuffer());
 }

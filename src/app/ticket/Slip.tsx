@@ -42,7 +42,7 @@ export function Slip({ ticket, units, withheld }: SlipProps) {
         </p>
       ))}
       {ticket.tables.map((table) => (
-        <SlipTable key={table.key} table={table} units={units} />
+        <SlipTable key={table.key} table={table} units={units} station={ticket.station} />
       ))}
     </>
   );

@@ -1,12 +1,15 @@
 import { memo, useDeferredValue, useState } from 'react';
 import type { UnitStyle } from '../../job/job.ts';
 import { sayQuantity } from '../../sheet/words/say.ts';
-import type { TicketTable } from '../../takeoff/figure.ts';
+import type { Station, TicketTable } from '../../takeoff/figure.ts';
+import { TableCsvButton } from '../handOver/TableCsvButton.tsx';
 import { useWords } from '../SessionContext.ts';
 
 interface SlipTableProps {
   readonly table: TicketTable;
   readonly units: UnitStyle;
+  /** Whose ticket it is on: it can be saved from there. */
+  readonly station?: Station;
   /** Lies open however long it is. */
   readonly isOpen?: boolean;
 }
@@ -15,7 +18,7 @@ interface SlipTableProps {
 const SHORT = 8;
 
 /** A list of the ticket. Its rows are written only while it is open. */
-export function SlipTable({ table, units, isOpen }: SlipTableProps) {
+export function SlipTable({ table, units, station, isOpen }: SlipTableProps) {
   const words = useWords().sheet;
   const short = isOpen ?? table.rows.length <= SHORT;
   const [turned, setTurned] = useState<boolean | null>(null);
@@ -35,6 +38,7 @@ export function SlipTable({ table, units, isOpen }: SlipTableProps) {
     >
       <summary>{words.tables[table.key]}</summary>
       {open ? <Rows table={written} units={units} /> : null}
+      {open && station ? <TableCsvButton table={table} station={station} units={units} /> : null}
     </details>
   );
 }

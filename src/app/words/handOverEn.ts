@@ -55,15 +55,16 @@ export const handOverEn = {
     save: 'Save',
     send: 'Send…',
     making: 'Writing…',
-    tapAgain: 'Ready. Tap “Send…” once more.',
-    failed: (why: string) => `It could not be made (${why}).`,
+    tapAgain: 'Ready now. Tap “Send…” once more.',
   },
   sketch: {
     title: 'Sketch',
     says: (scale: string) => `At ${scale} on paper. To build from, print the crew sheet.`,
     station: 'Layer on top',
-    svg: 'Save as SVG',
-    png: 'Save as PNG',
+    svg: 'SVG',
+    svgSays: 'A drawing: true to scale, its words can be searched.',
+    png: 'PNG',
+    pngSays: 'A picture, for a message.',
     tooLarge: 'The site is larger than any scale holds on paper.',
   },
   tables: {
@@ -77,7 +78,7 @@ export const handOverEn = {
   outcome: {
     sent: 'Handed on.',
     putAway: 'Not sent.',
-    failed: (why: string) => `It could not be sent (${why}). Save it, or copy the link.`,
+    failed: (why: string) => `That did not work (${why}).`,
     saved: 'Saved where the browser keeps downloads.',
   },
 };

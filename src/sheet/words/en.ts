@@ -3,6 +3,7 @@ import type { CountUnit, TermKey } from '../../takeoff/keys.ts';
 import type { EdgeKind } from '../../takeoff/outline/pour.ts';
 import { boardCounts, boardTerms } from './boardsEn.ts';
 import { cli } from './cliEn.ts';
+import { csvEn } from './csvEn.ts';
 import { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
 import { layoutEn } from './layout.ts';
 import { layoutTerms } from './layoutTradeEn.ts';
@@ -116,6 +117,7 @@ export const en = {
     source: 'Source',
   },
   cli,
+  csv: csvEn,
   /** The printed pages. */
   layout: layoutEn,
 };

@@ -18,6 +18,7 @@ export const layoutEn = {
   },
   sizes: 'Sizes are to the inside face of the form.',
   figuresRule: 'Figures rule: do not scale.',
+  sketchOnly: 'Sketch: a size without room is left out. Build from the crew sheet.',
   edges: 'Edges of the pour',
   edgeKinds: {
     free: 'Free edge: form',

@@ -24,9 +24,20 @@ export interface LinkPart {
 }
 
 export type JobLink =
-  | { readonly is: 'link'; readonly url: string; readonly easy: boolean }
+  | {
+      readonly is: 'link';
+      readonly url: string;
+      /** Short enough for any messenger: of `most` characters at most. */
+      readonly easy: boolean;
+      readonly most: number;
+    }
   /** `parts`: what makes it long, the longest first. */
-  | { readonly is: 'too-long'; readonly length: number; readonly parts: readonly LinkPart[] };
+  | {
+      readonly is: 'too-long';
+      readonly length: number;
+      readonly most: number;
+      readonly parts: readonly LinkPart[];
+    };
 
 /**
  * The address that opens a copy of a job. All of the job stands behind its `#`, which no browser sends anywhere.
@@ -36,9 +47,9 @@ export type JobLink =
 export function linkOf(job: Job, address: string, letters: LinkLetters = 'letters'): JobLink {
   const url = address.replace(/#.*$/s, '') + writeMark(letters, written(packed(job), letters));
   if (letters === 'letters' && url.length > LINK_MOST) {
-    return { is: 'too-long', length: url.length, parts: partsOf(job) };
+    return { is: 'too-long', length: url.length, most: LINK_MOST, parts: partsOf(job) };
   }
-  return { is: 'link', url, easy: url.length <= LINK_EASY };
+  return { is: 'link', url, easy: url.length <= LINK_EASY, most: LINK_EASY };
 }
 
 /** The text of a job's file without its white space, packed. */

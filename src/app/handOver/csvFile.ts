@@ -1,0 +1,1 @@
+export const CSV_TYPE = 'text/csv;charset=utf-8';
