@@ -4,7 +4,7 @@ import type { SheetPage } from '../../sheet/page.ts';
 import { fileNameOf, jobToText } from '../../storage/files.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { useAppState, useWords } from '../SessionContext.ts';
-import { firstChoice } from '../sheet/choice.ts';
+import { keptChoice } from '../sheet/choice.ts';
 import { layOut } from '../sheet/layOut.ts';
 import { makePdf } from '../sheet/makePdf.ts';
 import { FileRow, type MadeFile } from './FileRow.tsx';
@@ -29,7 +29,7 @@ export function FilesPart({ job, takeoff, pages }: FilesPartProps) {
   );
   const pdf = useCallback(async (): Promise<MadeFile> => {
     if (!takeoff) throw new Error(words.app.handOver.wait);
-    const laid = pages ? { pages } : layOut(job, takeoff, firstChoice(job.units), setOut, words);
+    const laid = pages ? { pages } : layOut(job, takeoff, keptChoice(job.units), setOut, words);
     if ('failed' in laid) throw new Error(laid.failed);
     const content = await makePdf(laid.pages, job.name);
     return { name: fileNameOf(job, 'pdf'), content, type: PDF_TYPE };

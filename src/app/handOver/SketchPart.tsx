@@ -7,7 +7,7 @@ import type { Station } from '../../takeoff/figure.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { PLACES } from '../places/places.ts';
 import { useAppState, useWords } from '../SessionContext.ts';
-import { firstChoice } from '../sheet/choice.ts';
+import { keptChoice } from '../sheet/choice.ts';
 import { FileRow, type MadeFile } from './FileRow.tsx';
 import { paintPng } from './paintPng.ts';
 
@@ -27,7 +27,7 @@ export function SketchPart({ job, takeoff }: SketchPartProps) {
   const place = useAppState((state) => state.place);
   const [station, setStation] = useState<Station>(place === 'sheet' ? 'ground' : place);
   const made = useMemo(() => {
-    const { paper } = firstChoice(job.units);
+    const { paper } = keptChoice(job.units);
     return sketchPage(job, takeoff, { station, paper, words });
   }, [job, takeoff, station, words]);
   const file = useCallback(
