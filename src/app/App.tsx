@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Head } from './Head.tsx';
 import type { Desk } from './jobs/desk.ts';
 import { JobsDialog } from './jobs/JobsDialog.tsx';
@@ -17,6 +17,10 @@ export function App({ desk }: { readonly desk: Desk }) {
   const panel = useAppState((state) => (state.place === 'sheet' ? 'ticket' : state.panel));
   const pull = useAppState((state) => state.pull);
   useShownTheme(useAppState((state) => state.theme));
+  const language = useAppState((state) => state.speech.screen);
+  useEffect(() => {
+    document.documentElement.lang = language;
+  }, [language]);
   useUndoKeys();
   const jobsButton = useRef<HTMLButtonElement>(null);
   function openJobs() {

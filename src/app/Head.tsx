@@ -2,6 +2,7 @@ import type { Ref } from 'react';
 import { THEMES } from './look/theme.ts';
 import { SavedMark } from './SavedMark.tsx';
 import { useAppState, useSession, useWords } from './SessionContext.ts';
+import { SpeechChoice } from './SpeechChoice.tsx';
 import { UNIT_STYLES } from './unitStyles.ts';
 
 interface HeadProps {
@@ -42,7 +43,7 @@ export function Head({ jobsButton, onJobs }: HeadProps) {
   );
 }
 
-/** Units and light: what one changes without leaving the work. */
+/** Units, light and language: what one changes without leaving the work. */
 function HeadSettings() {
   const words = useWords().app;
   const session = useSession();
@@ -78,6 +79,7 @@ function HeadSettings() {
           </label>
         ))}
       </fieldset>
+      <SpeechChoice />
     </div>
   );
 }

@@ -27,5 +27,6 @@ export function useStore<S, T>(store: Store<S>, pick: (held: S) => T): T {
 }
 
 export function useWords(): AllWords {
-  return wordsFor('en');
+  const { screen, terms } = useAppState((state) => state.speech);
+  return wordsFor(screen, terms);
 }

@@ -12,6 +12,7 @@ import { readKept } from './kept.ts';
 import { keepTheme, keptTheme } from './look/theme.ts';
 import { createSaver } from './saving.ts';
 import { createSession, type Session } from './session.ts';
+import { keptSpeech } from './speech.ts';
 import { type Kept, openState } from './state.ts';
 import { createTabs } from './tabs.ts';
 import { wordsFor } from './words/words.ts';
@@ -93,6 +94,7 @@ export async function boot(): Promise<Begun> {
   const session = createSession({
     first: {
       ...openState(first.id, first.job, first.kept, keptTheme()),
+      speech: keptSpeech(),
       hold,
       welcome: first.welcome,
     },

@@ -13,6 +13,7 @@ import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { boot } from './boot.ts';
 import { SessionContext } from './SessionContext.ts';
+import { keptSpeech } from './speech.ts';
 import { wordsFor } from './words/words.ts';
 
 const place = document.getElementById('root');
@@ -30,6 +31,7 @@ try {
   );
 } catch (error) {
   const why = error instanceof Error ? error.message : String(error);
-  root.render(<p className="opening">{wordsFor('en').app.cantStart(why)}</p>);
+  const { screen, terms } = keptSpeech();
+  root.render(<p className="opening">{wordsFor(screen, terms).app.cantStart(why)}</p>);
   throw error;
 }

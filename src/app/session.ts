@@ -6,6 +6,7 @@ import type { View } from '../sketch/view.ts';
 import type { LayoutChoice } from '../takeoff/layout/layout.ts';
 import type { Place } from './places/places.ts';
 import type { Saver } from './saving.ts';
+import { keepSpeech, type Speech } from './speech.ts';
 import {
   type AppState,
   commit,
@@ -42,6 +43,7 @@ export interface Session {
   readonly show: (panel: Panel) => void;
   readonly pull: (pull: Pull) => void;
   readonly light: (theme: Theme) => void;
+  readonly speak: (change: Partial<Speech>) => void;
   /** Another choice of what to set out by. */
   readonly setOut: (change: (before: LayoutChoice) => LayoutChoice) => void;
   readonly openSettingOut: (open: boolean) => void;
@@ -127,6 +129,11 @@ export function createSession({
       keepTheme(theme);
       set({ theme });
     },
+    speak: (part) => {
+      const speech = { ...state.get().speech, ...part };
+      keepSpeech(speech);
+      set({ speech });
+    },
     setOut: (next) =>
       change((before) => {
         const { settingOut } = before;
@@ -136,8 +143,8 @@ export function createSession({
       change((before) => ({ ...before, settingOut: { ...before.settingOut, open } })),
     endWelcome: () => set({ welcome: false }),
     open: (jobId, job, kept, { untried, hold }) => {
-      const { theme, pull } = state.get();
-      const opened = { ...openState(jobId, job, kept, theme), pull, hold };
+      const { theme, speech, pull } = state.get();
+      const opened = { ...openState(jobId, job, kept, theme), speech, pull, hold };
       takeoffs.want(job, untried);
       state.set(() => opened);
     },

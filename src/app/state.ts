@@ -6,6 +6,7 @@ import type { View } from '../sketch/view.ts';
 import type { LayoutChoice } from '../takeoff/layout/layout.ts';
 import type { Problem } from '../units/result.ts';
 import type { Place } from './places/places.ts';
+import { type Speech, USUAL_SPEECH } from './speech.ts';
 
 export type Theme = 'system' | 'light' | 'dark';
 /** What the panel beside (or under) the sketch shows. */
@@ -34,6 +35,7 @@ export interface AppState {
   readonly panel: Panel;
   readonly pull: Pull;
   readonly theme: Theme;
+  readonly speech: Speech;
   readonly saving: Saving;
   readonly hold: Hold;
   /** The last thing that couldn't be done, until the next thing that can. */
@@ -63,6 +65,7 @@ export function openState(jobId: string, job: Job, kept: Partial<Kept>, theme: T
     panel: kept.panel ?? 'ticket',
     pull: 'low',
     theme,
+    speech: USUAL_SPEECH,
     saving: { is: 'saved' },
     hold: 'mine',
     refusal: null,

@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import type { Job } from '../job/job.ts';
 import { parseJob } from '../job/parse.ts';
-import { en } from '../sheet/words/en.ts';
 import { filled, sayNote, sayProblem } from '../sheet/words/say.ts';
+import type { Words } from '../sheet/words/words.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { takeoff } from '../takeoff/takeoff.ts';
 import { EXIT, type Exit } from './exits.ts';
@@ -19,42 +19,42 @@ process.stdout.on('error', (error) => {
 process.exitCode = await run(process.argv.slice(2));
 
 async function run(given: readonly string[]): Promise<Exit> {
-  const asked = readTakeoffGiven(given);
+  const { words, asks: asked } = readTakeoffGiven(given);
   if (asked.is === 'help') {
-    process.stdout.write(`${en.cli.takeoffUsage}\n`);
+    process.stdout.write(`${words.cli.takeoffUsage}\n`);
     return EXIT.done;
   }
-  if (asked.is === 'wrong') return wrongUse(asked.why);
+  if (asked.is === 'wrong') return wrongUse(words, asked.why);
   const { file } = asked;
-  const name = file === '-' ? en.cli.standardInput : file;
+  const name = file === '-' ? words.cli.standardInput : file;
   let text: string;
   try {
     text = readFileSync(file === '-' ? 0 : file, 'utf8');
   } catch (error) {
-    say([filled(en.cli.cantRead, { file: name, why: whyNot(en, error) })]);
+    say([filled(words.cli.cantRead, { file: name, why: whyNot(words, error) })]);
     return EXIT.refused;
   }
   const read = parseJob(text);
   if (!read.ok) {
-    const problems = read.problems.map((problem) => `  ${sayProblem(en, problem)}`);
-    say([filled(en.cli.refused, { file: name }), ...problems]);
+    const problems = read.problems.map((problem) => `  ${sayProblem(words, problem)}`);
+    say([filled(words.cli.refused, { file: name }), ...problems]);
     return EXIT.refused;
   }
   const job = read.value;
-  const result = await searchedTakeoff(job, asked.seconds);
+  const result = await searchedTakeoff(words, job, asked.seconds);
   process.stdout.write(
     asked.text
-      ? ticketText(en, job, result, asked.workings)
-      : `${JSON.stringify(takeoffJson(en, job, result), null, 2)}\n`,
+      ? ticketText(words, job, result, asked.workings)
+      : `${JSON.stringify(takeoffJson(words, job, result), null, 2)}\n`,
   );
   const stops = result.notes.filter(({ weight }) => weight === 'stop');
   if (stops.length === 0) return EXIT.done;
-  say([en.cli.withheld, ...stops.map((note) => `  ${sayNote(en, note, job.units)}`)]);
+  say([words.cli.withheld, ...stops.map((note) => `  ${sayNote(words, note, job.units)}`)]);
   return EXIT.withheld;
 }
 
 /** A search that fails leaves the first answers standing, and says so. */
-async function searchedTakeoff(job: Job, seconds: number): Promise<Takeoff> {
+async function searchedTakeoff(words: Words, job: Job, seconds: number): Promise<Takeoff> {
   const first = takeoff(job);
   if (seconds === 0) return first;
   try {
@@ -62,13 +62,13 @@ async function searchedTakeoff(job: Job, seconds: number): Promise<Takeoff> {
     const searched = await search(first, seconds);
     return Object.keys(searched).length > 0 ? takeoff(job, searched) : first;
   } catch (error) {
-    say([filled(en.cli.searchFailed, { why: whyNot(en, error) })]);
+    say([filled(words.cli.searchFailed, { why: whyNot(words, error) })]);
     return first;
   }
 }
 
-function wrongUse(why: string): Exit {
-  say([why, en.cli.takeoffUsage]);
+function wrongUse({ cli }: Words, why: string): Exit {
+  say([why, cli.takeoffUsage]);
   return EXIT.usage;
 }
 

@@ -1,8 +1,16 @@
-import { en } from '../sheet/words/en.ts';
+import { LANGUAGES, type Language } from '../drawing/words/language.ts';
+import { USUAL_TERMS } from '../drawing/words/terms.ts';
+import { sheetWords } from '../sheet/words/byLanguage.ts';
 import { filled } from '../sheet/words/say.ts';
+import type { Words } from '../sheet/words/words.ts';
 
-/** What the command for the takeoff was given. */
-export type TakeoffGiven =
+/** What the command for the takeoff was given, and the words to answer in. */
+export interface TakeoffGiven {
+  readonly words: Words;
+  readonly asks: TakeoffAsked;
+}
+
+type TakeoffAsked =
   | { readonly is: 'help' }
   | { readonly is: 'wrong'; readonly why: string }
   | {
@@ -16,8 +24,23 @@ export type TakeoffGiven =
     };
 
 const MOST_SECONDS = 3600;
+const USUAL_LANGUAGE: Language = 'en';
 
+/** The language is read before all else, so that a wrong use is answered in it. */
 export function readTakeoffGiven(given: readonly string[]): TakeoffGiven {
+  const at = given.indexOf('--language');
+  const typed = at < 0 ? USUAL_LANGUAGE : (given[at + 1] ?? '');
+  const language = LANGUAGES.find((one) => one === typed);
+  const words = sheetWords(language ?? USUAL_LANGUAGE, USUAL_TERMS);
+  if (language === undefined) {
+    const languages = LANGUAGES.join(', ');
+    return { words, asks: wrong(filled(words.cli.unknownLanguage, { languages, typed })) };
+  }
+  const rest = at < 0 ? given : [...given.slice(0, at), ...given.slice(at + 2)];
+  return { words, asks: readAsked(rest, words) };
+}
+
+function readAsked(given: readonly string[], { cli }: Words): TakeoffAsked {
   if (given.includes('--help')) return { is: 'help' };
   const files: string[] = [];
   let text = false;
@@ -33,17 +56,17 @@ export function readTakeoffGiven(given: readonly string[]): TakeoffGiven {
       const typed = given[at] ?? '';
       seconds = /^\d+(\.\d+)?$/.test(typed) ? Number(typed) : Number.NaN;
       if (!(seconds <= MOST_SECONDS)) {
-        return wrong(filled(en.cli.searchSeconds, { typed, most: `${MOST_SECONDS}` }));
+        return wrong(filled(cli.searchSeconds, { typed, most: `${MOST_SECONDS}` }));
       }
     } else if (one.startsWith('-') && one !== '-') {
-      return wrong(filled(en.cli.unknownOption, { option: one }));
+      return wrong(filled(cli.unknownOption, { option: one }));
     } else files.push(one);
   }
   const [file, ...more] = files;
-  if (file === undefined || more.length > 0) return wrong(en.cli.oneFile);
+  if (file === undefined || more.length > 0) return wrong(cli.oneFile);
   return { is: 'job', file, text, workings, seconds };
 }
 
-function wrong(why: string): TakeoffGiven {
+function wrong(why: string): TakeoffAsked {
   return { is: 'wrong', why };
 }

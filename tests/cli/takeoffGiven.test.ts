@@ -3,7 +3,7 @@ import { readTakeoffGiven } from '../../src/cli/takeoffGiven.ts';
 
 test('a file alone is read as JSON, with first answers only', () => {
   const job = { is: 'job', file: 'a.json', text: false, workings: false, seconds: 0 };
-  expect(readTakeoffGiven(['a.json'])).toEqual(job);
+  expect(readTakeoffGiven(['a.json']).asks).toEqual(job);
 });
 
 test.each([
@@ -11,7 +11,7 @@ test.each([
   [['-', '--search', '0'], { seconds: 0, file: '-' }],
   [['a.json', '--text', '--workings'], { text: true, workings: true }],
 ])('%j', (given, says) => {
-  expect(readTakeoffGiven(given)).toMatchObject(says);
+  expect(readTakeoffGiven(given).asks).toMatchObject(says);
 });
 
 test.each([
@@ -21,13 +21,23 @@ test.each([
   [['a.json', '--search', 'Infinity'], 'not “Infinity”'],
   [['a.json', '--search', '3601'], 'from 0 to 3600'],
   [['a.json', '--loud'], '--loud'],
+  [['a.json', '--language', 'xx'], 'en, es, not “xx”'],
+  [['a.json', '--language'], 'not “”'],
   [[], 'one job file'],
   [['a.json', 'b.json'], 'one job file'],
 ])('%j is wrong', (given, says) => {
-  const read = readTakeoffGiven(given);
+  const read = readTakeoffGiven(given).asks;
   expect(read.is === 'wrong' && read.why).toContain(says);
 });
 
 test('help goes before all else', () => {
-  expect(readTakeoffGiven(['--search', '--help'])).toEqual({ is: 'help' });
+  expect(readTakeoffGiven(['--search', '--help']).asks).toEqual({ is: 'help' });
+});
+
+test('the language holds for all that is answered, wherever it stands', () => {
+  const asked = readTakeoffGiven(['--language', 'es', 'a.json', '--text']);
+  expect(asked.asks).toMatchObject({ is: 'job', file: 'a.json', text: true });
+  expect(asked.words.stations.ground).toBe('Terreno');
+  const wrong = readTakeoffGiven(['a.json', '--loud', '--language', 'es']).asks;
+  expect(wrong.is === 'wrong' && wrong.why).toBe('No hay opción --loud.');
 });

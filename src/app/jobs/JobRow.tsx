@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { TEXT_MOST } from '../../job/textLimits.ts';
 import type { JobListing } from '../../storage/jobs.ts';
 import { useWords } from '../SessionContext.ts';
+import { localeOf } from '../speech.ts';
 import type { Desk } from './desk.ts';
 
 interface JobRowProps {
@@ -12,7 +13,7 @@ interface JobRowProps {
 }
 
 export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
-  const words = useWords().app;
+  const { app: words, language } = useWords();
   const [newName, setNewName] = useState<string | null>(null);
   const nameField = useRef<HTMLInputElement>(null);
   const renameButton = useRef<HTMLButtonElement>(null);
@@ -26,7 +27,7 @@ export function JobRow({ job, isOpen, desk, onOpened }: JobRowProps) {
     else renameButton.current?.focus();
   }, [renaming]);
   const name = job.name || words.head.unnamed;
-  const when = new Intl.DateTimeFormat(undefined, {
+  const when = new Intl.DateTimeFormat(localeOf(language), {
     dateStyle: 'medium',
     timeStyle: 'short',
   }).format(job.changed);

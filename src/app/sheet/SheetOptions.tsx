@@ -3,6 +3,7 @@ import { TEXT_MOST } from '../../job/textLimits.ts';
 import { PAPER_NAMES, type PaperName, TURNS } from '../../sheet/papers.ts';
 import { scalesFor } from '../../sheet/scales.ts';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
+import { SheetLanguageChoice } from '../SpeechChoice.tsx';
 import type { SheetChoice } from './choice.ts';
 import { PageChoice } from './PageChoice.tsx';
 import { TextField } from './TextField.tsx';
@@ -73,6 +74,7 @@ export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
         </select>
       </label>
       <PageChoice choice={choice} onChoice={onChoice} />
+      <SheetLanguageChoice />
       <h2 className="options-title">{words.text}</h2>
       <TextField
         label={words.name}

@@ -1,9 +1,11 @@
+import type { TermChoice } from '../../drawing/words/terms.ts';
 import type { Job } from '../../job/job.ts';
 import { layoutSheet } from '../../sheet/layoutSheet.ts';
 import type { SheetPage } from '../../sheet/page.ts';
+import { pageWords, type SheetLanguage } from '../../sheet/words/pageWords.ts';
 import type { LayoutChoice } from '../../takeoff/layout/layout.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
-import type { AllWords } from '../words/words.ts';
+import { localeOf } from '../speech.ts';
 import type { SheetChoice } from './choice.ts';
 
 export type Laid = { readonly pages: readonly SheetPage[] } | { readonly failed: string };
@@ -14,7 +16,8 @@ export function layOut(
   takeoff: Takeoff,
   choice: SheetChoice,
   setOut: LayoutChoice,
-  words: AllWords,
+  language: SheetLanguage,
+  terms: TermChoice,
 ): Laid {
   try {
     const options = {
@@ -23,8 +26,10 @@ export function layOut(
       setOut,
       ...(choice.turn ? { turn: choice.turn } : {}),
       ...(choice.scale ? { scale: choice.scale } : {}),
-      date: new Intl.DateTimeFormat(undefined, { dateStyle: 'medium' }).format(new Date()),
-      words,
+      date: new Intl.DateTimeFormat(localeOf(language === 'both' ? 'en' : language), {
+        dateStyle: 'medium',
+      }).format(new Date()),
+      words: pageWords(language, terms),
     };
     return { pages: layoutSheet(job, takeoff, options) };
   } catch (error) {

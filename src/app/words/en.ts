@@ -20,7 +20,7 @@ export const en = {
   head: {
     jobs: 'Jobs',
     openJobs: (name: string) => `${name}: open the list of jobs`,
-    settings: 'Units and light',
+    settings: 'Units, light and language',
     unnamed: 'Job without a name',
   },
   units: {
@@ -34,6 +34,15 @@ export const en = {
     system: 'As the device',
     light: 'Sun',
     dark: 'Evening',
+  },
+  speech: {
+    screen: 'Language on screen',
+    sheet: 'Language of the sheet',
+    asScreen: 'As on screen',
+    both: (form: string) => `Both: FORM / ${form}`,
+    words: 'What your crew says',
+    form: 'Of the board that holds the concrete',
+    bag: 'Of the mix as it is sold',
   },
   saving: {
     saved: 'Saved',
@@ -254,3 +263,5 @@ export const en = {
   cantStart: (why: string) =>
     `Notchpad could not start (${why}). The jobs on this device are untouched. Load the page again, or try another browser.`,
 };
+
+export type AppWords = typeof en;

@@ -1,16 +1,43 @@
-import { en as drawingEn } from '../../drawing/words/en.ts';
-import { en as sheetEn } from '../../sheet/words/en.ts';
-import { layoutEn } from '../../sheet/words/layout.ts';
-import { en as sketchEn } from '../../sketch/words/en.ts';
-import { en as appEn } from './en.ts';
+import { drawingWords } from '../../drawing/words/byLanguage.ts';
+import type { DrawingWords } from '../../drawing/words/en.ts';
+import type { Language } from '../../drawing/words/language.ts';
+import type { TermChoice } from '../../drawing/words/terms.ts';
+import { termsEs } from '../../drawing/words/termsEs.ts';
+import { sheetWords } from '../../sheet/words/byLanguage.ts';
+import type { Words } from '../../sheet/words/words.ts';
+import { sketchWords } from '../../sketch/words/byLanguage.ts';
+import type { SketchWords } from '../../sketch/words/en.ts';
+import { type AppWords, en } from './en.ts';
+import { es } from './es.ts';
 
-const LANGUAGES = {
-  en: { app: appEn, sketch: sketchEn, sheet: sheetEn, layout: layoutEn, drawing: drawingEn },
+/** The dictionaries of every room, in one language. */
+export interface AllWords {
+  readonly language: Language;
+  readonly app: AppWords;
+  readonly sketch: SketchWords;
+  readonly sheet: Words;
+  readonly drawing: DrawingWords;
+}
+
+const DICTIONARIES: Readonly<Record<Language, (terms: TermChoice) => AppWords>> = {
+  en: () => en,
+  es: (terms) => es(termsEs(terms)),
 };
 
-export type Language = keyof typeof LANGUAGES;
-export type AllWords = (typeof LANGUAGES)['en'];
+/** A dictionary is made once, so that what is drawn with it isn't drawn again for nothing. */
+const made = new Map<string, AllWords>();
 
-export function wordsFor(language: Language): AllWords {
-  return LANGUAGES[language];
+export function wordsFor(language: Language, terms: TermChoice): AllWords {
+  const called = [language, terms.form, terms.bag].join(' ');
+  const before = made.get(called);
+  if (before) return before;
+  const words = {
+    language,
+    app: DICTIONARIES[language](terms),
+    sketch: sketchWords(language, terms),
+    sheet: sheetWords(language, terms),
+    drawing: drawingWords(language, terms),
+  };
+  made.set(called, words);
+  return words;
 }

@@ -1,10 +1,11 @@
 /** What the command line says. */
 export const cli = {
-  takeoffUsage: `Usage: npm run takeoff -- <job.json> [--text [--workings]] [--search <seconds>]
+  takeoffUsage: `Usage: npm run takeoff -- <job.json> [--text [--workings]] [--search <seconds>] [--language <code>]
   <job.json>  a job file exported from Notchpad; - reads it from standard input
   --text      print tickets to read instead of JSON
   --workings  with --text: the working under each figure
   --search    look so many seconds for a better board plan; without it, the plan is the first answer
+  --language  en or es; without it, en
   --help      print this
 Exit codes: 0 all figured, 1 some figures withheld, 2 file refused, 3 wrong use.`,
   schemaUsage: `Usage: npm run schema [-- <file>]
@@ -13,6 +14,7 @@ Exit codes: 0 all figured, 1 some figures withheld, 2 file refused, 3 wrong use.
 Exit codes: 0 written, 2 file can't be written, 3 wrong use.`,
   oneFile: 'Give one job file.',
   unknownOption: 'There is no option {option}.',
+  unknownLanguage: '--language takes {languages}, not “{typed}”.',
   searchSeconds: '--search takes seconds from 0 to {most}, not “{typed}”.',
   searchFailed:
     'The search for a better board plan failed, and the plan is the first answer: {why}',

@@ -88,6 +88,8 @@ export const en = {
   inputs,
   tables,
   columns,
+  /** Whether a count takes the word for one; other languages draw the line elsewhere. */
+  isOne: (count: number) => count === 1,
   counts,
   terms,
   stations,

@@ -57,7 +57,7 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
     case 'count': {
       const unit = lookUp(words.counts, quantity.unit);
       const number = formatNumber(quantity.count);
-      return `${number} ${quantity.count === 1 ? unit.one : unit.many}`;
+      return `${number} ${words.isOne(quantity.count) ? unit.one : unit.many}`;
     }
     case 'money':
       return formatMoney(quantity.cents, quantity.currency);

@@ -1,0 +1,34 @@
+import type { cli } from './cliEn.ts';
+
+/** What the command line says. Options keep their names. */
+export const cliEs: typeof cli = {
+  takeoffUsage: `Uso: npm run takeoff -- <trabajo.json> [--text [--workings]] [--search <segundos>] [--language <código>]
+  <trabajo.json>  un archivo de trabajo exportado de Notchpad; - lo lee de la entrada estándar
+  --text          imprime boletas para leer en vez de JSON
+  --workings      con --text: el cálculo debajo de cada cantidad
+  --search        busca tantos segundos un mejor plan de tablas; sin esto, el plan es la primera respuesta
+  --language      en o es; sin esto, en
+  --help          imprime esto
+Códigos de salida: 0 todo calculado, 1 algunas cantidades no se dan, 2 archivo rechazado, 3 mal uso.`,
+  schemaUsage: `Uso: npm run schema [-- <archivo>]
+  <archivo>   escribe ahí el JSON Schema del archivo de trabajo; sin esto, a la salida estándar
+  --help      imprime esto
+Códigos de salida: 0 escrito, 2 el archivo no se puede escribir, 3 mal uso.`,
+  oneFile: 'Dé un solo archivo de trabajo.',
+  unknownOption: 'No hay opción {option}.',
+  unknownLanguage: '--language puede ser {languages}, no “{typed}”.',
+  searchSeconds: '--search lleva segundos de 0 a {most}, no “{typed}”.',
+  searchFailed:
+    'La búsqueda de un mejor plan de tablas falló, y el plan es la primera respuesta: {why}',
+  cantRead: 'El archivo {file} no se puede leer: {why}',
+  cantWrite: 'El archivo {file} no se puede escribir: {why}',
+  refused: 'El archivo {file} se rechaza. No se calculó nada:',
+  withheld: 'Algunas cantidades no se dan:',
+  standardInput: 'de la entrada estándar',
+  codes: {
+    ENOENT: 'no existe ese archivo.',
+    EACCES: 'no hay permiso de abrirlo.',
+    EISDIR: 'es una carpeta.',
+  },
+  notNamed: 'Trabajo sin nombre',
+};

@@ -1,0 +1,135 @@
+import type { TermsEs } from '../../drawing/words/termsEs.ts';
+import { boardsEs } from './boardsEs.ts';
+import type { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
+import { layoutTradeEs } from './layoutTradeEs.ts';
+import { stakesEs } from './stakesEs.ts';
+import { steelEs } from './steelEs.ts';
+
+interface FigureWords {
+  readonly figures: typeof figures;
+  readonly formulas: typeof formulas;
+  readonly inputs: typeof inputs;
+  readonly tables: typeof tables;
+  readonly columns: typeof columns;
+}
+
+/** Names of figures as they stand on a ticket, how each is reached, and the heads of tables. */
+export function figuresEs(terms: TermsEs): FigureWords {
+  const { form, bag } = terms;
+  const boards = boardsEs(terms);
+  const stakes = stakesEs(terms);
+  const layoutTrade = layoutTradeEs(terms);
+  return {
+    figures: {
+      'net-area': 'Área neta',
+      'gross-area': 'Área antes de recortes',
+      'cut-out-area': 'Recortado',
+      perimeter: 'Perímetro, con huecos',
+      'edge-free': 'Orilla libre',
+      'edge-existing-slab': 'Orilla contra losa existente',
+      'edge-wall': 'Orilla colada contra pared',
+      'edge-wall-formed': `Orilla con ${form.one} junto a pared`,
+      'edge-steps': 'Orilla contra escalones',
+      'edge-block-out': 'Orilla de huecos',
+      'edge-patch': 'De estas, orillas de parches',
+      'form-depth': `Espesor que da la ${form.one}`,
+      'form-length': `${form.One}, cara de adentro`,
+      'strip-length': 'Tira de aislamiento',
+      'strip-pieces': 'Tira, piezas',
+      thickness: 'Espesor usado',
+      'net-volume': 'Volumen neto',
+      'form-depth-volume': `Si la ${form.one} fija el espesor`,
+      allowance: 'Margen por desperdicio',
+      needed: 'Neto y margen',
+      'bag-rounding': `Redondeo a ${bag.many} enter${bag.end}s`,
+      made: `Concreto que dan est${bag.end}s ${bag.many}`,
+      bags: bag.Many,
+      'bag-weight': `${bag.Many}, peso`,
+      batches: 'Tandas',
+      'last-batch': 'En la última tanda',
+      ...boards.figures,
+      ...layoutTrade.figures,
+      ...steelEs.figures,
+      ...stakes.figures,
+    },
+    formulas: {
+      'net-area':
+        'Área por coordenadas de lo que queda de planchas y parches al recortar losas existentes, edificios, escalones y huecos; las orillas curvas se cuentan como curvas.',
+      'gross-area':
+        'Área por coordenadas de planchas y parches juntos, lo encimado una vez, antes de recortes.',
+      'cut-out-area': 'Área antes de recortes, menos el área neta.',
+      perimeter: 'Todas las orillas del colado sumadas, también las de los huecos.',
+      'edge-free': `Orillas que no topan con nada, sumadas. Llevan ${form.one}.`,
+      'edge-existing-slab': `Orillas contra una losa existente, sumadas. Sin ${form.one}.`,
+      'edge-wall': `Orillas contra una pared en la que se puede colar, sumadas. Sin ${form.one}.`,
+      'edge-wall-formed': `Orillas junto a una pared en la que no se puede colar, sumadas. Llevan ${form.one} que no se puede sujetar con estacas por fuera.`,
+      'edge-steps': `Orillas contra escalones que se quedan, sumadas. Sin ${form.one}.`,
+      'edge-block-out': 'Orillas alrededor de postes, tubos y huecos, sumadas.',
+      'edge-patch': 'Orillas donde el concreto nuevo llena un parche. Ya están contadas arriba.',
+      'form-depth': 'Alto real de la tabla, más la luz que se deja debajo.',
+      'form-length': `Tramos de ${form.one} sumados, medidos en la cara que toca el concreto.`,
+      'strip-length': 'Orillas que llevan tira, sumadas.',
+      'strip-pieces': 'Largo de tira entre el largo de una pieza, redondeado hacia arriba.',
+      thickness: 'Como está en las prácticas.',
+      'net-volume': 'Área neta por espesor. Sin agregar nada.',
+      'form-depth-volume': `Área neta por el espesor que da la ${form.one}.`,
+      allowance: `Lo que sea más: una parte del neto o un número de ${bag.many}.`,
+      needed: 'Volumen neto y margen juntos.',
+      'bag-rounding': `Lo que dan ${bag.theMany} enter${bag.end}s, menos lo que se necesita.`,
+      made: `${bag.Many} de cada mezcla por lo que da cada un${bag.end}.`,
+      bags: `El menor número de ${bag.many} enter${bag.end}s que da lo necesario, repartido lo más cerca de las partes que se pueda.`,
+      'bag-weight': `${bag.Many} de cada mezcla por el peso de cada un${bag.end}.`,
+      batches: `${bag.Many} entre ${bag.theMany} que caben en una tanda, redondeado hacia arriba. Cada tanda lleva las partes en proporción.`,
+      'last-batch': `${bag.Many} que quedan después de las tandas completas.`,
+      ...boards.formulas,
+      ...layoutTrade.formulas,
+      ...steelEs.formulas,
+      ...stakes.formulas,
+    },
+    inputs: {
+      'board-depth': 'Alto real de la tabla',
+      'gap-under-form': `Luz debajo de la ${form.one}`,
+      'form-corners': 'Lugares donde se juntan dos tramos',
+      'strip-piece-length': 'Largo de una pieza',
+      'waste-share': 'Parte del neto',
+      'waste-bags': `${bag.Many} por lo menos`,
+      'bag-yield': `Rinde cada ${bag.one}`,
+      'batch-size': 'A la revolvedora le cabe',
+      'batch-bags': `${bag.Many} en una tanda completa`,
+      'close-enough': 'Lo bastante cerca',
+      ...boards.inputs,
+      ...layoutTrade.inputs,
+      ...steelEs.inputs,
+      ...stakes.inputs,
+    },
+    tables: {
+      runs: `Tramos de ${form.one}`,
+      strips: 'Tira por orilla',
+      'bags-by-mix': `${bag.Many} por mezcla`,
+      ...boards.tables,
+      ...layoutTrade.tables,
+      ...steelEs.tables,
+      ...stakes.tables,
+    },
+    columns: {
+      mark: 'Marca',
+      meets: 'Junto a',
+      length: 'Largo',
+      width: 'Ancho',
+      shape: 'Línea',
+      stakes: 'Estacas',
+      held: 'Sujeto de otro modo',
+      gap: 'Separación',
+      row: 'Hilera',
+      sheet: 'Hoja',
+      mix: 'Mezcla',
+      parts: 'Partes',
+      bags: bag.Many,
+      weight: 'Peso',
+      ...boards.columns,
+      ...layoutTrade.columns,
+      ...steelEs.columns,
+      ...stakes.columns,
+    },
+  };
+}

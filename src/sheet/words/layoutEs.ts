@@ -1,0 +1,82 @@
+import type { TermsEs } from '../../drawing/words/termsEs.ts';
+import { formsSheetEs } from './formsSheetEs.ts';
+import type { LayoutWords } from './layout.ts';
+
+/** Words of the printed sheet. */
+export const layoutEs = (terms: TermsEs): LayoutWords => {
+  const { form } = terms;
+  return {
+    sheet: 'Hoja de la cuadrilla',
+    layout: 'Trazo',
+    lists: 'Listas',
+    page: (page, of) => `Página ${page} de ${of}`,
+    noName: 'Trabajo sin nombre',
+    scale: 'Escala',
+    revision: 'Revisión',
+    date: 'Fecha',
+    drawnBy: 'Dibujó',
+    units: {
+      'feet-inches': 'Pies y pulgadas, a 1/16 in',
+      'decimal-feet': 'Pies decimales',
+      metric: 'Milímetros y metros como se marca',
+    },
+    sizes: `Las medidas son a la cara de adentro de la ${form.one}.`,
+    figuresRule: 'Mandan las cifras: no mida en el papel.',
+    edges: 'Orillas del colado',
+    edgeKinds: {
+      free: `Orilla libre: ${form.one}`,
+      'existing-slab': 'Contra losa existente',
+      wall: 'Contra pared',
+      'wall-formed': `Junto a pared, con ${form.one}`,
+      steps: 'Contra escalones',
+      'block-out': 'Hueco',
+    },
+    strip: 'Tira de aislamiento',
+    ground: 'Terreno',
+    materials: {
+      'fresh-concrete': 'Concreto nuevo',
+      'old-concrete': 'Losa existente',
+      building: 'Edificio',
+      steps: 'Escalones',
+      patch: 'Parche, también se cuela',
+      'no-stake': 'Aquí no clavar estacas',
+    },
+    buried: 'Líneas enterradas',
+    withinTolerance: (length) => `Sin estacas a menos de ${length}`,
+    key: 'Medidas por letra',
+    keyMore: (more) => `${more} más en las páginas siguientes`,
+    keyWhat: {
+      edge: 'Orilla',
+      overall: 'Total',
+      arc: 'Arco',
+      diagonal: 'Diagonal',
+      angle: 'Ángulo',
+      'block-out': 'Hueco',
+      name: '',
+      corner: 'Esquina',
+      board: 'Tabla',
+      run: 'Tramo',
+    },
+    keyPlace: (x, y) => `a ${x} de ancho, ${y} de alto`,
+    keyDatum:
+      'Los lugares se miden desde la primera esquina de la plancha: a la derecha, luego hacia arriba de la página.',
+    checkBar: '2 in (50.8 mm) si se imprimió a su medida',
+    withheld: 'Sin cifras: este croquis no se puede colar como está.',
+    withheldWhy: 'Lo que hay que corregir está en la página siguiente, en “No deja seguir”.',
+    noScale: (scale) => `${scale} no cabe en este papel; se dibujó más chico.`,
+    notToScale: 'Más grande que cualquier escala en este papel: el plano se corta en su marco.',
+    nothing: 'Todavía no hay nada dibujado.',
+    materialList: 'Lista de materiales',
+    practices: 'Calculado con',
+    roles: { net: 'neto', allowance: 'agregado', rounding: 'redondeo', order: '' },
+    setOut: 'Escuadrar y trazar',
+    setOutLetters: `Las esquinas llevan letra en un cuadro en el plano. Mida de esquina a esquina, en la cara de adentro de la ${form.one}.`,
+    setOutFrom: (feature, zero, end) =>
+      `Línea base: ${feature}. El cero es su esquina ${zero}; siga hacia su esquina ${end}, luego a escuadra hacia afuera.`,
+    setOutMark: (mark, feature, letter) => `${mark}: ${feature}, su esquina ${letter}.`,
+    measured: 'Medido',
+    notes: 'Notas para la cuadrilla',
+    forms: formsSheetEs(terms),
+    lettersMissing: 'Una letra que esta tipografía no tiene se imprime como “?”.',
+  };
+};

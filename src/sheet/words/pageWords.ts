@@ -1,0 +1,60 @@
+import { drawingWords } from '../../drawing/words/byLanguage.ts';
+import type { Language } from '../../drawing/words/language.ts';
+import type { TermChoice } from '../../drawing/words/terms.ts';
+import type { PageWords } from '../sheetOptions.ts';
+import { sheetWords } from './byLanguage.ts';
+
+/** What a sheet is written in: one language, or English and Spanish beside each other, for a crew that speaks both. */
+export type SheetLanguage = Language | 'both';
+
+/**
+ * In both languages every heading, name and sentence of a page is a pair (“Forms / Cimbra”). The plan itself, where room is
+ * scarce, keeps the English names; its legend has the pairs.
+ */
+export function pageWords(language: SheetLanguage, terms: TermChoice): PageWords {
+  if (language !== 'both') {
+    return { sheet: sheetWords(language, terms), drawing: drawingWords(language, terms) };
+  }
+  const first = { sheet: sheetWords('en', terms), drawing: drawingWords('en', terms) };
+  const second = { sheet: sheetWords('es', terms), drawing: drawingWords('es', terms) };
+  // A measure is written once: its unit reads the same.
+  const { areaByLength, loads, weightByArea } = first.sheet;
+  const { services } = first.drawing;
+  return {
+    sheet: { ...paired(first.sheet, second.sheet), areaByLength, loads, weightByArea },
+    drawing: {
+      ...first.drawing,
+      services: mapped(services, (service, key) => ({
+        ...service,
+        carries: pair(service.carries, second.drawing.services[key].carries),
+      })),
+    },
+  };
+}
+
+export function pair(one: string, other: string): string {
+  return one === other ? one : `${one} / ${other}`;
+}
+
+/** Two dictionaries of one shape as one: texts side by side, what is no text from the first. */
+function paired<T>(one: T, other: T): T {
+  if (typeof one === 'string' && typeof other === 'string') return pair(one, other) as T;
+  if (typeof one === 'function' && typeof other === 'function') {
+    const both = (...given: readonly unknown[]) => paired(one(...given), other(...given));
+    return both as T;
+  }
+  if (typeof one !== 'object' || one === null) return one;
+  const entries = Object.entries(one).map(([key, value]) => [
+    key,
+    paired(value, Reflect.get(other as object, key)),
+  ]);
+  return Object.fromEntries(entries) as T;
+}
+
+function mapped<K extends string, V>(
+  record: Readonly<Record<K, V>>,
+  change: (value: V, key: K) => V,
+): Readonly<Record<K, V>> {
+  const entries = (Object.keys(record) as K[]).map((key) => [key, change(record[key], key)]);
+  return Object.fromEntries(entries) as Record<K, V>;
+}

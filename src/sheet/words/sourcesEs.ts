@@ -1,0 +1,31 @@
+import type { TermsEs } from '../../drawing/words/termsEs.ts';
+import type { sources } from './sourcesEn.ts';
+
+/** Where rules and constants come from. Titles of publications stay as they were published. */
+export const sourcesEs = ({ form }: TermsEs): typeof sources => ({
+  'bag-yields': 'Tablas publicadas de rendimiento del concreto en bolsa',
+  'en5151-support-count': `Curso por correspondencia EN5151 del Ejército de EE. UU., ${form.many}: número de apoyos`,
+  'en0069-squaring':
+    'Curso por correspondencia EN0069 del Ejército de EE. UU., escuadrar líneas de edificio',
+  'estimating-book-mesh-lap':
+    'Libro de presupuestos, rollos de malla y traslapes (su 10% corregido a 11.1%)',
+  'farmers-bulletin-1279':
+    'USDA, Farmers’ Bulletin 1279, Plain Concrete for Farm Use (1922), en inglés',
+  'form-board-statics': `Estática de una tabla sobre tres claros, coeficientes como en los textos de ${form.many}`,
+  'nails-per-pound': 'Tabla publicada de clavos por libra',
+  'navedtra-14070-estimate':
+    'NAVEDTRA 14070, Engineering Aid, en inglés: cálculo de concreto con 10% de desperdicio',
+  'ps-20-lumber-sizes': 'Norma americana de madera blanda PS 20, medidas mínimas cepillada y seca',
+  'ready-mix-joints':
+    'Consejo de la asociación de concreto premezclado: aislar losas de paredes, escalones y postes',
+  'stake-spacing-article': `Artículo del oficio: estacas a no más de 3 ft en ${form.many} de 2x4 y 2x6`,
+  'surveying-text-coordinate-area': 'Libro abierto de topografía: área por coordenadas',
+  'dowel-tables': 'Tablas publicadas de pasajuntas por espesor de losa; no coinciden',
+  'rebar-sizes': 'Tablas publicadas de medidas de varilla (ASTM A615)',
+  'subgrade-drag-note':
+    'Nota de la industria: fórmula de arrastre sobre la subrasante, acero en losas sobre el terreno',
+  'welded-wire-table-1975': 'Artículo del oficio sobre tipos de malla (1975), tabla I: pesos',
+  'common-practice': 'Práctica común, sin fuente publicada',
+  geometry: 'Geometría',
+  user: 'Ajuste suyo',
+});
