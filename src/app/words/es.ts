@@ -90,6 +90,7 @@ export const es = (terms: TermsEs): AppWords => ({
       'block-out-square': 'Hueco cuadrado',
       'draw-no-stake-zone': 'Zona sin estacas',
       'draw-utility-line': 'Línea enterrada',
+      'draw-joint': 'Junta',
     },
   },
   done: {
@@ -215,7 +216,20 @@ export const es = (terms: TermsEs): AppWords => ({
   sheet: {
     title: 'Hoja de la cuadrilla',
     paper: 'Papel',
-    papers: { letter: 'Carta, 8 1/2 × 11 in', a4: 'A4, 210 × 297 mm' },
+    papers: {
+      letter: 'Carta, 8 1/2 × 11 in',
+      tabloid: 'Tabloide, 11 × 17 in',
+      a4: 'A4, 210 × 297 mm',
+      a3: 'A3, 297 × 420 mm',
+    },
+    pages: 'Páginas',
+    pageKinds: {
+      layout: 'Trazo con todas las medidas',
+      forms: `${terms.form.One} y estacas`,
+      'set-out': 'Tablas para escuadrar y trazar',
+      order: 'Lista de materiales',
+      cautions: 'Precauciones, y lo que se da por hecho',
+    },
     scale: 'Escala',
     bestTurn: 'Como quepa mejor',
     bestFit: 'La más grande que quepa',

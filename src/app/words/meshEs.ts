@@ -25,6 +25,31 @@ export const meshEs: typeof meshEn = {
     add: 'Poner una en la lista del proveedor',
     added: 'Puesta en la lista del proveedor. Escriba qué es.',
   },
+  standing: {
+    layout: 'Acomodo de la malla',
+    bars: 'Plan de corte de las varillas',
+    first: 'El acomodo es la primera respuesta: no se sabe si otro lleva menos.',
+    least: 'Comprobado: ningún acomodo lleva menos, pues el área y el traslape piden lo mismo.',
+    gap: (seconds, has, least) =>
+      `El mejor hallado en ${seconds} s, no comprobado: compra ${has}; el área y el traslape solos pedirían ${least}.`,
+    otherKind: (seconds) =>
+      `El mejor hallado en ${seconds} s, no comprobado: ninguno de su tipo lleva menos, pero otro tipo de su proveedor podría costar menos.`,
+    truckOnly: (seconds) =>
+      `El mejor hallado en ${seconds} s: tendido con la malla de la camioneta. No se descarta uno que empiece menos de ellas.`,
+    cutting: {
+      first: 'El plan es la primera respuesta: no se sabe si otro lleva menos varillas.',
+      proved: (seconds) =>
+        `Comprobado en ${seconds} s: ningún plan compra menos varilla. Así ninguno lleva menos cortes.`,
+      gap: {
+        price: (seconds, most) =>
+          `El mejor hallado en ${seconds} s, no comprobado: otro plan podría costar a lo más ${most} menos.`,
+        length: (seconds, most) =>
+          `El mejor hallado en ${seconds} s, no comprobado: otro plan podría comprar a lo más ${most} menos de varilla.`,
+        cuts: (seconds, most) =>
+          `El mejor hallado en ${seconds} s. Comprobado: ningún plan compra menos varilla. No comprobado: otro podría ahorrar ${most} a lo más.`,
+      },
+    },
+  },
   row: (form, length, width) => `${form}, ${length} por ${width}`,
   remove: (what) => `Quitar ${what} de la lista`,
   removeShort: 'Quitar',

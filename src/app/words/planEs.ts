@@ -1,8 +1,8 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
-import type { PlanWords } from './planEn.ts';
+import type { planEn } from './planEn.ts';
 
 /** Words of the board plan on the forms' ticket: how its search stands, and what to do with what is left over. */
-export const planEs = ({ form }: TermsEs): PlanWords => ({
+export const planEs = ({ form }: TermsEs): typeof planEn => ({
   title: 'Plan de tablas',
   waiting: 'Primera respuesta. Se busca una mejor en cuanto haga una pausa.',
   searching: 'Primera respuesta; se busca una mejor…',

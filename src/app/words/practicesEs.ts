@@ -1,4 +1,5 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
+import { practicesEdgeEs } from './practicesEdgeEs.ts';
 import type { practicesEn } from './practicesEn.ts';
 import { practicesFormsEs } from './practicesFormsEs.ts';
 import { practicesSteelEs } from './practicesSteelEs.ts';
@@ -6,6 +7,7 @@ import { practicesSteelEs } from './practicesSteelEs.ts';
 /** What each practice is, in words, and how far practitioners differ. Sources are in words, for people. */
 export function practicesEs(terms: TermsEs): typeof practicesEn {
   const { form, bag } = terms;
+  const practicesEdge = practicesEdgeEs(terms);
   const practicesForms = practicesFormsEs(terms);
   return {
     title: 'Prácticas',
@@ -30,6 +32,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
     },
     groups: {
       boards: 'Tablas',
+      edge: 'Orilla y base',
       stakes: 'Estacas',
       bearing: 'Lo que aguanta la tabla',
       fastening: 'Clavos o tornillos',
@@ -43,6 +46,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
     fields: {
       thickness: { label: 'Espesor' },
       closeEnough: { label: 'Lo bastante cerca' },
+      ...practicesEdge.fields,
       ...practicesForms.fields,
       ...practicesSteelEs.fields,
       existing: { label: 'Tira contra losa existente' },
@@ -88,6 +92,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
         says: 'Dos orillas más cercanas que esto se toman como una línea, porque dos lecturas de cinta de una orilla no coinciden. La tirita entre ellas se enlista, no se esconde.',
         source: 'Valor nuestro, sin fuente.',
       },
+      ...practicesEdge.notes,
       ...practicesForms.notes,
       ...practicesSteelEs.notes,
       isolation: {

@@ -19,6 +19,7 @@ export const practicesSteelEs: typeof practicesSteelEn = {
     barCover: { label: 'Recubrimiento de las varillas en la orilla' },
     lapDiameters: { label: 'Traslape, en diámetros de varilla' },
     stockLength: { label: 'Las varillas se venden de' },
+    barPrice: { label: 'Precio de una de esas varillas' },
     cornerLength: { label: 'Varilla en esquinas interiores (0: sin ella)' },
     dowels: { label: 'Pasajuntas a la losa vieja' },
     dowelsBy: { label: 'Medida de pasajunta' },
@@ -77,6 +78,10 @@ export const practicesSteelEs: typeof practicesSteelEn = {
     chairs: {
       says: 'Se ven silletas de 2 a 6 ft. Hay cuadrillas que no las quieren y levantan la malla al colar; la malla levantada se vuelve a pisar fácilmente. Alambres a 12 in o más dejan pasar el pie.',
       source: 'Páginas del oficio no coinciden; práctica común.',
+    },
+    barPrice: {
+      says: 'De una varilla como se vende. Déjelo vacío si no lo sabe: el plan compra entonces el menor largo.',
+      source: 'Su proveedor.',
     },
     barLap: {
       says: 'Se ve: 30 y 40 diámetros (15 in y 20 in para una #4). Pregunte qué quiere su inspector.',

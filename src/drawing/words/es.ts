@@ -17,6 +17,7 @@ export const es = ({ form }: TermsEs): DrawingWords => ({
     patch: 'Parche',
     'no-stake-zone': 'Sin estacas',
     'utility-line': 'Línea enterrada',
+    joint: 'Junta',
   },
   services: {
     electric: { name: 'Línea eléctrica', carries: 'Electricidad', short: 'ELÉC' },
@@ -29,6 +30,12 @@ export const es = ({ form }: TermsEs): DrawingWords => ({
       short: 'TRAT',
     },
     sewer: { name: 'Drenaje', carries: 'Drenaje', short: 'DREN' },
+  },
+  // T: tapa, la tabla que para el colado (bulkhead).
+  joints: {
+    control: { name: 'Junta de control', letter: 'C' },
+    construction: { name: 'Junta de construcción', letter: 'T' },
+    existing: { name: 'Junta de la losa vieja', letter: 'X' },
   },
   serviceAndName: (service, name) => `${service}: ${name}`,
   radius: (length) => `R ${length}`,

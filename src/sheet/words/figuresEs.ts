@@ -4,6 +4,7 @@ import type { columns, figures, formulas, inputs, tables } from './figuresEn.ts'
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
+import { thickenedEs } from './thickenedEs.ts';
 
 interface FigureWords {
   readonly figures: typeof figures;
@@ -18,6 +19,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
   const { form, bag } = terms;
   const boards = boardsEs(terms);
   const stakes = stakesEs(terms);
+  const thickened = thickenedEs(terms);
   const layoutTrade = layoutTradeEs(terms);
   return {
     figures: {
@@ -51,6 +53,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...layoutTrade.figures,
       ...steelEs.figures,
       ...stakes.figures,
+      ...thickened.figures,
     },
     formulas: {
       'net-area':
@@ -71,8 +74,8 @@ export function figuresEs(terms: TermsEs): FigureWords {
       'strip-length': 'Orillas que llevan tira, sumadas.',
       'strip-pieces': 'Largo de tira entre el largo de una pieza, redondeado hacia arriba.',
       thickness: 'Como está en las prácticas.',
-      'net-volume': 'Área neta por espesor. Sin agregar nada.',
-      'form-depth-volume': `Área neta por el espesor que da la ${form.one}.`,
+      'net-volume': 'Área neta por espesor, y la orilla engrosada si la hay. Sin agregar nada.',
+      'form-depth-volume': `Área neta por el espesor que da la ${form.one}; una orilla engrosada baja desde el acabado lo mismo que antes.`,
       allowance: `Lo que sea más: una parte del neto o un número de ${bag.many}.`,
       needed: 'Volumen neto y margen juntos.',
       'bag-rounding': `Lo que dan ${bag.theMany} enter${bag.end}s, menos lo que se necesita.`,
@@ -85,6 +88,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...layoutTrade.formulas,
       ...steelEs.formulas,
       ...stakes.formulas,
+      ...thickened.formulas,
     },
     inputs: {
       'board-depth': 'Alto real de la tabla',
@@ -101,6 +105,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...layoutTrade.inputs,
       ...steelEs.inputs,
       ...stakes.inputs,
+      ...thickened.inputs,
     },
     tables: {
       runs: `Tramos de ${form.one}`,
@@ -121,7 +126,6 @@ export function figuresEs(terms: TermsEs): FigureWords {
       held: 'Sujeto de otro modo',
       gap: 'Separación',
       row: 'Hilera',
-      sheet: 'Hoja',
       mix: 'Mezcla',
       parts: 'Partes',
       bags: bag.Many,

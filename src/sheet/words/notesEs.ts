@@ -4,6 +4,7 @@ import { layoutTradeEs } from './layoutTradeEs.ts';
 import type { notes } from './notesEn.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
+import { thickenedEs } from './thickenedEs.ts';
 
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
 export function notesEs(terms: TermsEs): typeof notes {
@@ -90,7 +91,7 @@ export function notesEs(terms: TermsEs): typeof notes {
       'El código local decide el espesor, el acero, las juntas, la pendiente y la helada. Aquí nada se revisa contra él, y nada es diseño estructural: pregunte a su departamento de construcción.',
     'forms-inside-face': `Los largos de ${form.one} son de la cara de adentro, la que toca el concreto. Las tablas que pasan una esquina son más largas.`,
     'form-none-against-old': `Sin ${form.one} contra losa existente, escalones o pared en la que se puede colar: {length} de la orilla.`,
-    'edges-not-thickened': `Las orillas se toman no más gruesas que la losa. Una orilla engrosada pide tabla más alta, o una zanja dentro de la ${form.one}: ninguna se cuenta.`,
+    'edges-not-thickened': `Las orillas se toman no más gruesas que la losa. Una orilla engrosada se excava como zanja dentro de la ${form.one}: dígalo en las prácticas, y se cuenta su concreto.`,
     'strip-edges':
       'La tira va en las clases de orilla escogidas en las prácticas, a todo el espesor.',
     'strip-none':
@@ -98,7 +99,7 @@ export function notesEs(terms: TermsEs): typeof notes {
     'strip-butted':
       'La tira viene en piezas de {piece}, punta con punta, y los pedazos cortados se vuelven a usar.',
     'thickness-used':
-      'La losa tiene {thickness} de espesor en todas partes. Las orillas engrosadas no se cuentan.',
+      'La losa tiene {thickness} de espesor en todas partes, también en las orillas.',
     'flat-ground': `El suelo se toma plano y a su profundidad. Si en conjunto está {depth} más bajo, lleva {more} más: revise con un hilo de lado a lado de la ${form.one}.`,
     'allowance-used':
       'El margen por desperdicio es {share} del neto, o {bags} donde eso es más. Es una línea aparte, nunca va en el neto.',
@@ -108,5 +109,6 @@ export function notesEs(terms: TermsEs): typeof notes {
     ...layoutTradeEs(terms).notes,
     ...steelEs.notes,
     ...stakesEs(terms).notes,
+    ...thickenedEs(terms).notes,
   };
 }

@@ -67,6 +67,8 @@ export const problemsEs: typeof problems = {
   'attachment-circle':
     'Estas esquinas se fijan unas a otras en círculo, así que ninguna tiene lugar. Saque primero una de su orilla.',
   'corners-coincide': 'Dos esquinas seguidas están en el mismo lugar. Mueva una, o quítela.',
+  'joint-not-straight':
+    'Una junta va recta: no puede ser curva. Ponga una esquina donde deba dar vuelta.',
   'too-large': 'El trabajo pasaría de 200 m (656 ft) de lado a lado. Busque un número mal escrito.',
   'too-far': 'Un lugar a más de 2 km no puede ser. Busque un número mal escrito.',
   'not-on-grid': 'Ese número no sirve. Escríbalo otra vez.',
@@ -102,9 +104,10 @@ export const problemsEs: typeof problems = {
   'field-id': '{seen} no es un id: solo letras, dígitos, - y _.',
   'field-id-twice': 'El id {id} se usa dos veces.',
   'field-next-id': 'El siguiente número libre es {seen}, pero {least} y menores están en uso.',
-  'field-not-closed': 'Solo una línea de pared o una línea enterrada puede quedar abierta.',
+  'field-not-closed':
+    'Solo una línea de pared, una línea enterrada o una junta puede quedar abierta.',
   'field-not-open':
-    'Una línea enterrada debe quedar abierta: va de su primera esquina a la última y no rodea nada.',
+    'Una línea enterrada o una junta debe quedar abierta: va de su primera esquina a la última y no rodea nada.',
   'field-no-such-mix': 'La combinación nombra una mezcla que no está en la lista ({mix}).',
   'file-more-problems': '… y {count} más.',
 

@@ -15,6 +15,7 @@ export const es = (terms: TermsEs): SketchWords => ({
     patch: 'Parche',
     'no-stake-zone': 'Zona sin estacas',
     'utility-line': 'Línea enterrada',
+    joint: 'Junta',
   },
   snaps: {
     'first-corner': 'cierre aquí',
@@ -78,6 +79,7 @@ export const es = (terms: TermsEs): SketchWords => ({
     removeFeature: 'Quitar figura',
     pourAgainst: 'Se puede colar contra ella',
     service: 'Qué lleva',
+    joint: 'Qué clase de junta',
   },
   stakes: stakesEs(terms),
   length: {
@@ -136,6 +138,7 @@ export const es = (terms: TermsEs): SketchWords => ({
       'Se puede colar contra ella (contra una pared con cimiento sí; contra faldón o forro no)',
     closed: 'Contorno cerrado',
     service: 'Qué lleva',
+    joint: 'Qué clase de junta',
     toFront: 'Dibujar encima',
     toBack: 'Dibujar debajo de las demás',
     removeFeature: (feature) => `Quitar ${feature}`,

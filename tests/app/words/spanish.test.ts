@@ -38,7 +38,7 @@ const CHOICES: readonly TermChoice[] = FORM_WORDS.flatMap((form) =>
 /** Words that both languages write alike. Whatever else reads the same was not translated. */
 const SAME: readonly string[] = [
   ...['Notchpad', 'A', 'Ø', 'Gas', 'GAS', 'No', 'Diagonal', 'diagonal', 'Total', 'Error', 'PDF'],
-  ...['psi', 'MPa', 'GPa', 'R', 'E', 'S'],
+  ...['psi', 'MPa', 'GPa', 'R', 'E', 'S', 'C', 'X'],
 ];
 
 /** Text without its figures, signs and units: what is left is to be translated. */
