@@ -3,11 +3,13 @@ import { act } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { StartForm } from '../../../src/app/jobs/StartForm.tsx';
+import { SessionContext } from '../../../src/app/SessionContext.ts';
 import { en } from '../../../src/app/words/en.ts';
 import { demoJob } from '../../../src/job/demo.ts';
 import type { Job } from '../../../src/job/job.ts';
 import { blankJob } from '../../../src/job/start.ts';
 import { INCH } from '../../../src/units/grid.ts';
+import { idleSession } from '../idleSession.ts';
 
 let root: Root;
 let page: HTMLElement;
@@ -32,7 +34,13 @@ const own: Job = {
 
 function show(open: Job): Job[] {
   const started: Job[] = [];
-  act(() => root.render(<StartForm open={open} onStart={(job) => started.push(job)} />));
+  act(() =>
+    root.render(
+      <SessionContext value={idleSession(open)}>
+        <StartForm open={open} onStart={(job) => started.push(job)} />
+      </SessionContext>,
+    ),
+  );
   return started;
 }
 

@@ -4,13 +4,11 @@ import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { MeshOnHand } from '../../../src/app/mesh/MeshOnHand.tsx';
 import { SessionContext } from '../../../src/app/SessionContext.ts';
-import { createSession, type Session } from '../../../src/app/session.ts';
-import { openState } from '../../../src/app/state.ts';
+import type { Session } from '../../../src/app/session.ts';
 import { en } from '../../../src/app/words/en.ts';
-import { createLiveTakeoffs } from '../../../src/app/worker/live.ts';
 import { blankJob } from '../../../src/job/start.ts';
 import { FOOT } from '../../../src/units/grid.ts';
-import { idleSearches } from '../idleSearches.ts';
+import { idleSession } from '../idleSession.ts';
 
 let root: Root;
 let page: HTMLElement;
@@ -28,21 +26,7 @@ afterEach(() => {
 });
 
 function show(): Session {
-  const session = createSession({
-    first: openState('one', blankJob(), {}, 'light'),
-    untried: false,
-    searches: idleSearches(),
-    takeoffs: createLiveTakeoffs({
-      figure: () => ({ notes: [] }),
-      startWorker: () => ({ ask: () => {}, terminate: () => {} }),
-      clock: () => 0,
-      slowAfter: 8,
-      manyCorners: 1000,
-      patience: 1000,
-    }),
-    saver: { save: () => {}, soon: () => {} },
-    keepTheme: () => {},
-  });
+  const session = idleSession(blankJob());
   act(() =>
     root.render(
       <SessionContext value={session}>
