@@ -125,16 +125,18 @@ export async function boot(): Promise<Begun> {
   await store.remember(first.id).catch(() => undefined);
   watchTheDoor(session, desk);
   askToKeepOnceWorked(session, desk);
-  await openLinkInAddress(desk);
+  await openLinkInAddress(session, desk);
   // A link that is put into the address of an open page loads nothing anew.
-  window.addEventListener('hashchange', () => openLinkInAddress(desk));
+  window.addEventListener('hashchange', () => openLinkInAddress(session, desk));
   return { session, desk };
 }
 
 /** Opens a copy of the job in the address, and takes it out of there: loading the page again makes no second copy. */
-async function openLinkInAddress(desk: Desk): Promise<void> {
+async function openLinkInAddress({ state }: Session, desk: Desk): Promise<void> {
   const { hash, pathname, search } = location;
-  if (!readMark(hash) || !(await desk.openLink(hash, wordsFor('en').app.jobs.copyName))) return;
+  const { screen, terms } = state.get().speech;
+  const { copyName } = wordsFor(screen, terms).app.jobs;
+  if (!readMark(hash) || !(await desk.openLink(hash, copyName))) return;
   history.replaceState(history.state, '', pathname + search);
 }
 

@@ -23,17 +23,18 @@ export function FilesPart({ job, takeoff, pages }: FilesPartProps) {
   const words = useWords();
   const says = words.app.handOver.files;
   const setOut = useAppState((state) => state.settingOut.choice);
+  const speech = useAppState((state) => state.speech);
   const jobFile = useCallback(
     (): MadeFile => ({ name: fileNameOf(job, 'json'), content: jobToText(job), type: JSON_TYPE }),
     [job],
   );
   const pdf = useCallback(async (): Promise<MadeFile> => {
     if (!takeoff) throw new Error(words.app.handOver.wait);
-    const laid = pages ? { pages } : layOut(job, takeoff, keptChoice(job.units), setOut, words);
+    const laid = pages ? { pages } : layOut(job, takeoff, keptChoice(job.units), setOut, speech);
     if ('failed' in laid) throw new Error(laid.failed);
     const content = await makePdf(laid.pages, job.name);
     return { name: fileNameOf(job, 'pdf'), content, type: PDF_TYPE };
-  }, [job, takeoff, pages, setOut, words]);
+  }, [job, takeoff, pages, setOut, speech, words]);
   return (
     <section>
       <h3>{says.title}</h3>

@@ -15,16 +15,15 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
   const jobId = useAppState((state) => state.jobId);
   const units = useAppState((state) => state.history.now.job.units);
   const setOut = useAppState((state) => state.settingOut.choice);
-  const { screen, sheet, terms } = useAppState((state) => state.speech);
-  const language = sheet ?? screen;
+  const speech = useAppState((state) => state.speech);
   const live = useLiveTakeoff();
   const [choice, setChoice] = useState<SheetChoice>(() => keptChoice(units));
   const guardOf = `${jobId} sheet`;
   // A sheet is only made of figures that are true of the job.
   const job = live.standing === 'current' ? live.of : null;
   const laid = useMemo(
-    () => (job ? layOut(job, live.takeoff, choice, setOut, language, terms) : null),
-    [job, live.takeoff, choice, setOut, language, terms],
+    () => (job ? layOut(job, live.takeoff, choice, setOut, speech) : null),
+    [job, live.takeoff, choice, setOut, speech],
   );
 
   function choose(next: SheetChoice) {

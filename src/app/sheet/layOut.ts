@@ -1,11 +1,10 @@
-import type { TermChoice } from '../../drawing/words/terms.ts';
 import type { Job } from '../../job/job.ts';
 import { layoutSheet } from '../../sheet/layoutSheet.ts';
 import type { SheetPage } from '../../sheet/page.ts';
-import { pageWords, type SheetLanguage } from '../../sheet/words/pageWords.ts';
+import { pageWords } from '../../sheet/words/pageWords.ts';
 import type { LayoutChoice } from '../../takeoff/layout/layout.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
-import { localeOf } from '../speech.ts';
+import { localeOf, type Speech } from '../speech.ts';
 import type { SheetChoice } from './choice.ts';
 
 export type Laid = { readonly pages: readonly SheetPage[] } | { readonly failed: string };
@@ -16,9 +15,9 @@ export function layOut(
   takeoff: Takeoff,
   choice: SheetChoice,
   setOut: LayoutChoice,
-  language: SheetLanguage,
-  terms: TermChoice,
+  { sheet, screen, terms }: Speech,
 ): Laid {
+  const language = sheet ?? screen;
   try {
     const options = {
       paper: choice.paper,

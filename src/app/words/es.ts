@@ -1,6 +1,7 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { boardsEs } from './boardsEs.ts';
 import type { AppWords } from './en.ts';
+import { handOverEs } from './handOverEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { meshEs } from './meshEs.ts';
 import { planEs } from './planEs.ts';
@@ -212,6 +213,7 @@ export const es = (terms: TermsEs): AppWords => ({
   layout: layoutTradeEs(terms),
   boards: boardsEs(terms),
   mesh: meshEs,
+  handOver: handOverEs,
   plan: planEs(terms),
   sheet: {
     title: 'Hoja de la cuadrilla',

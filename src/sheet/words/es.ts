@@ -1,6 +1,7 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { boardsEs } from './boardsEs.ts';
 import { cliEs } from './cliEs.ts';
+import { csvEs } from './csvEs.ts';
 import { figuresEs } from './figuresEs.ts';
 import { layoutEs } from './layoutEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
@@ -106,6 +107,7 @@ export const es = (terms: TermsEs): Words => {
     weightByArea: { metric: '{number} kg/m²', other: '{number} lb por 100 ft²' },
     working: { formula: 'Fórmula', rounding: 'Redondeo', source: 'Fuente' },
     cli: cliEs,
+    csv: csvEs,
     layout: layoutEs(terms),
   };
 };

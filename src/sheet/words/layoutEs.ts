@@ -22,6 +22,7 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     },
     sizes: `Las medidas son a la cara de adentro de la ${form.one}.`,
     figuresRule: 'Mandan las cifras: no mida en el papel.',
+    sketchOnly: 'Croquis: falta toda medida que no cupo. Construya con la hoja de la cuadrilla.',
     edges: 'Orillas del colado',
     edgeKinds: {
       free: `Orilla libre: ${form.one}`,

@@ -119,6 +119,18 @@ export const problemsEs: typeof problems = {
     'Otra pestaña tiene abiertos los trabajos de una versión vieja. Cierre esa pestaña, luego intente otra vez.',
   'storage-unavailable':
     'Este navegador no guarda nada de esta página ({says}). Puede trabajar, pero exporte el archivo de trabajo antes de salir.',
+
+  // Links that carry a job.
+  'link-not-read':
+    'El enlace no se pudo leer ({says}). Sigue en la dirección: cargue esta página otra vez.',
+  'link-cut-short':
+    'Al enlace le falta el final: se cortó en el camino. Copie el enlace completo, o pida mejor el archivo de trabajo.',
+  'link-broken':
+    'El enlace no está como se hizo: un signo se cambió o se perdió. Cópielo otra vez, o pida mejor el archivo de trabajo.',
+  'link-newer':
+    'El enlace lo hizo un Notchpad más nuevo (empaque {packing}; este conoce hasta {known}). Cargue esta página otra vez con señal, luego abra el enlace de nuevo.',
+  'link-too-long':
+    'El enlace tiene {length} letras y signos; lo más que se lee es {most}. Pida mejor el archivo de trabajo.',
 };
 
 /** The bound that a number in a file is beyond: one of the two is told. */

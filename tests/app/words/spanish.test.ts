@@ -12,12 +12,17 @@ import { pageWords } from '../../../src/sheet/words/pageWords.ts';
 /** What is given to every entry that is a function: whatever of it English says, Spanish says too. */
 const GIVEN = ['71', '82', '93', '64'];
 
+/** Entries that take no plain texts. */
+const OTHERWISE: Readonly<Record<string, readonly unknown[]>> = {
+  '.sketch.stage.snapped': [GIVEN],
+  '.app.handOver.link.part': ['notes', '82'],
+};
+
 /** Every text of a dictionary by its place in it, those with blanks filled in. */
 function textsOf(entry: unknown, place = ''): readonly (readonly [string, string])[] {
   if (typeof entry === 'string') return [[place, entry]];
   if (typeof entry === 'function') {
-    const given = place.endsWith('.snapped') ? [GIVEN] : GIVEN.slice(0, entry.length);
-    return textsOf(entry(...given), place);
+    return textsOf(entry(...(OTHERWISE[place] ?? GIVEN.slice(0, entry.length))), place);
   }
   if (typeof entry !== 'object' || entry === null) return [];
   return Object.entries(entry).flatMap(([key, value]) => textsOf(value, `${place}.${key}`));
@@ -37,7 +42,22 @@ const CHOICES: readonly TermChoice[] = FORM_WORDS.flatMap((form) =>
 
 /** Words that both languages write alike. Whatever else reads the same was not translated. */
 const SAME: readonly string[] = [
-  ...['Notchpad', 'A', 'Ø', 'Gas', 'GAS', 'No', 'Diagonal', 'diagonal', 'Total', 'Error', 'PDF'],
+  ...[
+    'Notchpad',
+    'A',
+    'Ø',
+    'Gas',
+    'GAS',
+    'No',
+    'Diagonal',
+    'diagonal',
+    'Total',
+    'Error',
+    'PDF',
+    'SVG',
+    'PNG',
+    'CSV',
+  ],
   ...['psi', 'MPa', 'GPa', 'R', 'E', 'S', 'C', 'X'],
 ];
 
