@@ -18,7 +18,7 @@ export interface JointRules {
   readonly most: Grid;
   /** Length over width of a panel, at most. */
   readonly ratio: number;
-  /** No panel is narrower than this. */
+  /** No panel is narrower than this, measured across in any direction. */
   readonly least: Grid;
   /** No joint meets an edge or another joint at less than this, degrees. */
   readonly angle: number;
@@ -71,9 +71,11 @@ export interface BrokenJointRule {
 export interface Panel {
   readonly polygon: Polygon;
   readonly box: Box;
-  /** Of the least rectangle round it that lies along one of its edges; length is the longer. */
+  /** Of the rectangle of least girth round it; length is the longer. */
   readonly length: Grid;
   readonly width: Grid;
+  /** The least it measures across, in any direction: less than the width where it is a triangle. */
+  readonly narrowest: Grid;
   /** Square grid units, arcs as chords. */
   readonly area: number;
 }

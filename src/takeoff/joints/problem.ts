@@ -4,7 +4,7 @@ import { toGrid } from '../../geometry/round.ts';
 import type { Grid } from '../../units/grid.ts';
 import type { NetPour, PourEdge, PourRing } from '../outline/pour.ts';
 import type { BlockOutSpot, JointLine, JointProblem, JointRules } from './layout.ts';
-import { isOnRing } from './panels.ts';
+import { isOnRing } from './meeting.ts';
 
 /** A corner that turns in by less than this is no inside corner: chords of an arc, tape readings, degrees. */
 const TURNS_IN = 15;
