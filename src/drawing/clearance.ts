@@ -21,7 +21,9 @@ export const OPENING = 128;
 export const BOARD = 256;
 /** Buried lines: their words stand in them. */
 export const UTILITY = 512;
-export const EVERYTHING = 1023;
+/** Mesh and bars: they cover the slab, so what finds no room beside them is written over them, on paper of its own. */
+export const STEEL = 1024;
+export const EVERYTHING = 2047;
 const BOXES = TEXT | SYMBOL | TICK | BOARD;
 
 /** A rectangle about a middle, turned. Halves of its sides in mm. */

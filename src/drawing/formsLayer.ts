@@ -14,7 +14,7 @@ import { drawStakes, stakesReach } from './stakes.ts';
 export interface DrawnLayer {
   readonly marks: readonly Mark[];
   readonly write: () => void;
-  /** Gives back the runs whose stakes found no room for their distances. */
+  /** Gives back the runs and seams that found no room for their distances. */
   readonly measure: () => readonly string[];
   /** Names what can be named anywhere along it. */
   readonly name: () => void;

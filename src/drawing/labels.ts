@@ -5,12 +5,11 @@ import type { Feature, Job } from '../job/job.ts';
 import type { Place } from './clearance.ts';
 import {
   type Board,
-  isRoomFor,
   type Lettered,
   toGridPoint,
   toMm,
   wayFrom,
-  write,
+  writeFirst,
   writeWithLeader,
 } from './dimension/board.ts';
 import { keep } from './dimension/keyed.ts';
@@ -66,21 +65,23 @@ function drawLabel(board: Board, feature: Feature): void {
   const spots = path.closed
     ? insideSpots(board, points, width, height)
     : besideSpots(board, points);
-  for (const { at, angle } of spots) {
-    const lettered: Lettered = {
-      text,
-      at: { x: at.x + (height / 2) * Math.sin(angle), y: at.y - (height / 2) * Math.cos(angle) },
-      angle,
-      anchor: 'middle',
-      height,
-      style,
-      layer: 'labels',
-      feature: feature.id,
-    };
-    if (!isRoomFor(board, lettered)) continue;
-    write(board, lettered);
-    return;
-  }
+  const places = function* (): Generator<readonly [Lettered]> {
+    for (const { at, angle } of spots) {
+      const [x, y] = [(height / 2) * Math.sin(angle), (height / 2) * Math.cos(angle)];
+      const lettered: Lettered = {
+        text,
+        at: { x: at.x + x, y: at.y - y },
+        angle,
+        anchor: 'middle',
+        height,
+        style,
+        layer: 'labels',
+        feature: feature.id,
+      };
+      yield [lettered];
+    }
+  };
+  if (writeFirst(board, places())) return;
   const { minX, minY, maxX, maxY } = boxOf(points);
   const centre = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
   const target = toMm(board, nearestTo(points, centre, path.closed));

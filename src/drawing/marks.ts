@@ -48,7 +48,11 @@ export type LineStyle =
   | 'hidden'
   | 'centre'
   | 'mesh'
+  | 'mesh-under'
   | 'lap'
+  | 'bar'
+  | 'bar-corner'
+  | 'dowel'
   | 'strip'
   | `joint-${JointUse}`
   | 'form'

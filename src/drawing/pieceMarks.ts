@@ -5,13 +5,12 @@ import {
   along,
   type Board,
   dot,
-  isRoomFor,
   type KeyedSize,
   type Lettered,
   readingAngle,
   toGridPoint,
   toMm,
-  write,
+  writeFirst,
   writeWithLeader,
 } from './dimension/board.ts';
 import { keep, keepByPlace } from './dimension/keyed.ts';
@@ -20,7 +19,7 @@ import type { TextStyle } from './marks.ts';
 import { textDrop, textWidth } from './textSize.ts';
 
 /** Where along a board its mark is tried. */
-const SHARES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.25, 0.75, 0.16, 0.84];
+export const SHARES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.25, 0.75, 0.16, 0.84];
 /** Clear paper between a board or a stake and a mark, mm. */
 const GAP_MM = 0.9;
 /** Past the stakes, and past a cleat with its stakes, mm out of the board. */
@@ -31,7 +30,8 @@ const INSIDE_MM = 1.2;
 /** A board shorter than this on the output isn't pointed at, mm. */
 const LEAST_MM = 3;
 
-interface Named {
+/** What is named along a straight or curved face. */
+export interface Named {
   readonly text: string;
   readonly style: TextStyle;
   readonly what: KeyedSize['what'];
@@ -43,6 +43,7 @@ interface Named {
   readonly outer: number;
   /** Which side is tried first. */
   readonly side: 'outside' | 'inside';
+  readonly layer: 'forms' | 'steel';
 }
 
 interface Spot {
@@ -61,13 +62,14 @@ export function markPieces(
   for (const { mark, run, from, to } of pieces) {
     const face = faces.get(run);
     if (!face) continue;
-    name(board, {
+    nameAlong(board, {
       text: mark,
       style: 'figure',
       what: 'board',
       length: (to - from) / board.gridPerMm,
       outer: band.outer / board.gridPerMm,
       side: 'outside',
+      layer: 'forms',
       spots: SHARES.map((share) => ({
         foot: toMm(board, onFace(face, from + share * (to - from), 0)),
         way: face.way,
@@ -80,13 +82,14 @@ export function markPieces(
 /** The mark of every form run, inside it. */
 export function markRuns(board: Board, runs: readonly FormRun[], band: BoardBand): void {
   for (const { mark, edges, length } of runs) {
-    name(board, {
+    nameAlong(board, {
       text: mark,
       style: 'small',
       what: 'run',
       length: length / board.gridPerMm,
       outer: band.outer / board.gridPerMm,
       side: 'inside',
+      layer: 'forms',
       spots: SHARES.map((share) => {
         const at = placeAlong(edges, share * length);
         const out = { x: Math.cos(at.outward), y: Math.sin(at.outward) };
@@ -96,8 +99,9 @@ export function markRuns(board: Board, runs: readonly FormRun[], band: BoardBand
   }
 }
 
-function name(board: Board, named: Named): void {
-  const { text, style, what, spots, outer, side, length } = named;
+/** Writes a name beside a face; where there is no room, at the end of a line or by a letter in the list. */
+export function nameAlong(board: Board, named: Named): void {
+  const { text, style, what, spots, outer, side, length, layer } = named;
   const height = board.lettering.height;
   // On a screen one looks closer: a mark longer than its board would crowd the next.
   if (!board.keeps && length < textWidth(text, height)) return;
@@ -107,27 +111,20 @@ function name(board: Board, named: Named): void {
     side === 'outside'
       ? [...outside.map((off) => ({ off, sign: 1 })), ...inside.map((off) => ({ off, sign: -1 }))]
       : [...inside.map((off) => ({ off, sign: -1 })), ...outside.map((off) => ({ off, sign: 1 }))];
-  for (const { off, sign } of rows) {
-    for (const { foot, way, out } of spots) {
-      const aside = { x: sign * out.x, y: sign * out.y };
-      const angle = readingAngle(way);
-      const up = { x: -Math.sin(angle), y: Math.cos(angle) };
-      // The line that letters stand on is nearer when they stand away from the board.
-      const reach = dot(up, aside) > 0 ? off + textDrop(text, height) : off + height;
-      const lettered: Lettered = {
-        text,
-        at: along(foot, aside, reach),
-        angle,
-        anchor: 'middle',
-        height,
-        style,
-        layer: 'forms',
-      };
-      if (!isRoomFor(board, lettered)) continue;
-      write(board, lettered);
-      return;
+  const places = function* (): Generator<readonly [Lettered]> {
+    for (const { off, sign } of rows) {
+      for (const { foot, way, out } of spots) {
+        const aside = { x: sign * out.x, y: sign * out.y };
+        const angle = readingAngle(way);
+        const up = { x: -Math.sin(angle), y: Math.cos(angle) };
+        // The line that letters stand on is nearer when they stand away from the board.
+        const reach = dot(up, aside) > 0 ? off + textDrop(text, height) : off + height;
+        const at = along(foot, aside, reach);
+        yield [{ text, at, angle, anchor: 'middle', height, style, layer }];
+      }
     }
-  }
+  };
+  if (writeFirst(board, places())) return;
   const middle = spots[0];
   if (!board.keeps || !middle) return;
   const target = along(middle.foot, middle.out, outer / 2);

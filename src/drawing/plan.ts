@@ -18,6 +18,7 @@ import type { DrawingScale, Mark } from './marks.ts';
 import { edgePath, pathPoints, shapePath } from './paths.ts';
 import { letterEdges, pourArea, pourEdges } from './pour.ts';
 import { drawSteel, letterSteel } from './steel.ts';
+import { steelLayer } from './steelLayer.ts';
 import { drawTreads } from './steps.ts';
 import { keepServicesClear, toleranceBand, utilityLines, writeServices } from './utilityLines.ts';
 import type { DrawingWords } from './words/en.ts';
@@ -25,7 +26,8 @@ import type { DrawingWords } from './words/en.ts';
 export interface PlanOptions {
   /**
    * Whose layer lies on top. On paper, with a list of what found no room: 'sheet' is the layout to build from, with its
-   * checks; 'forms-sheet' the plan of forms and stakes, which are measured from the corner where each run starts.
+   * checks; 'forms-sheet' the plan of forms and stakes, which are measured from the corner where each run starts;
+   * 'steel-sheet' that of the steel.
    */
   readonly station: Station | SheetPlan;
   readonly scale: DrawingScale;
@@ -42,17 +44,17 @@ export interface PlanOptions {
 }
 
 /** The plans that are printed. */
-export type SheetPlan = 'sheet' | 'forms-sheet';
+export type SheetPlan = 'sheet' | 'forms-sheet' | 'steel-sheet';
 
 function isPrinted(station: PlanOptions['station']): station is SheetPlan {
-  return station === 'sheet' || station === 'forms-sheet';
+  return station === 'sheet' || station === 'forms-sheet' || station === 'steel-sheet';
 }
 
 export interface Plan {
   readonly marks: readonly Mark[];
   /** What found no room at its place, for a list beside the plan. Empty on a screen, where one looks closer instead. */
   readonly keyed: readonly KeyedSize[];
-  /** Form runs whose stakes found no room for their distances: those stand in the stake list alone. */
+  /** Form runs and dowel seams that found no room for their distances: those stand in the lists alone. */
   readonly unmeasured: readonly string[];
 }
 
@@ -85,7 +87,7 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   );
   drawFaults(board, takeoff);
   const unmeasured = dimensions ? writeLayer(board, job, layer, options) : [];
-  if (dimensions && station !== 'forms-sheet') {
+  if (dimensions && station !== 'forms-sheet' && station !== 'steel-sheet') {
     const limit = options.dimensionLimit ?? (printed ? Number.POSITIVE_INFINITY : SCREEN_LIMIT);
     drawDimensions(board, loops, {
       limit,
@@ -110,7 +112,7 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   };
 }
 
-/** What is written beside a station's layer before all else. Gives back the form runs whose stakes stand in the list alone. */
+/** What is written beside a station's layer before all else. Gives back the runs and seams that stand in a list alone. */
 function writeLayer(
   board: Board,
   job: Job,
@@ -121,6 +123,7 @@ function writeLayer(
   const unmeasured = layer.measure();
   // Inside, as stakes are measured outside.
   if (station === 'forms-sheet') letterCorners(board, job, undefined, 'inside');
+  if (station === 'steel-sheet') letterCorners(board, job, undefined);
   layer.name();
   return unmeasured;
 }
@@ -233,6 +236,8 @@ function layerOf(
       return formsLayer(board, job, takeoff);
     case 'steel':
       return bare(steel ? drawSteel(board, steel) : []);
+    case 'steel-sheet':
+      return steelLayer(board, takeoff);
     case 'joints':
     case 'sheet':
       return bare(joints ? drawStrip(joints, scale.gridPerMm) : []);

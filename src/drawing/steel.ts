@@ -1,8 +1,9 @@
 import type { Point } from '../geometry/point.ts';
 import type { SteelResult } from '../takeoff/result.ts';
+import { sidesOf } from '../takeoff/steel/laps.ts';
 import type { MeshPiece } from '../takeoff/steel/plan.ts';
 import { directionOf } from '../takeoff/steel/rows.ts';
-import { addLine, FEATURE } from './clearance.ts';
+import { addLine, STEEL } from './clearance.ts';
 import {
   along,
   type Board,
@@ -14,15 +15,15 @@ import {
   wayFrom,
   write,
 } from './dimension/board.ts';
-import type { Mark } from './marks.ts';
+import type { LineStyle, Mark } from './marks.ts';
 import { polyline } from './paths.ts';
 
 /** More pieces than this are a texture: names and sizes may stand on it, and no piece is lettered. */
-const MANY = 400;
+export const MANY = 400;
 
 /**
- * Pieces of mesh as they lie, each with a diagonal across (the sign for a sheet), where two lie over each other is the lap;
- * or each bar; and dowels.
+ * Pieces of mesh as they lie, each with a diagonal across (the sign for a sheet), its sides dashed where another piece laps
+ * over them; or each bar; and dowels.
  */
 export function drawSteel(board: Board, steel: SteelResult): readonly Mark[] {
   return [...drawMesh(board, steel), ...drawBars(board, steel), ...drawDowels(board, steel)];
@@ -30,10 +31,15 @@ export function drawSteel(board: Board, steel: SteelResult): readonly Mark[] {
 
 /** Each bar as it lies, laps not drawn. */
 function drawBars(board: Board, { bars }: SteelResult): readonly Mark[] {
-  return (bars?.lines ?? []).map(({ from, to }): Mark => {
-    addLine(board.clearance, FEATURE, toMm(board, from), toMm(board, to));
-    return { kind: 'line', layer: 'steel', style: 'mesh', path: polyline([from, to]) };
-  });
+  return (bars?.lines ?? []).map(({ from, to, way }) =>
+    steelLine(board, way === 'corner' ? 'bar-corner' : 'bar', from, to),
+  );
+}
+
+/** A line of the steel's layer that texts keep clear of where they can. */
+export function steelLine(board: Board, style: LineStyle, from: Point, to: Point): Mark {
+  addLine(board.clearance, STEEL, toMm(board, from), toMm(board, to));
+  return { kind: 'line', layer: 'steel', style, path: polyline([from, to]) };
 }
 
 /** Dowels across the edge, half in the old slab. */
@@ -42,30 +48,28 @@ function drawDowels(board: Board, { dowels }: SteelResult): readonly Mark[] {
   const half = dowels.size.length / 2;
   return dowels.seams.flatMap(({ outward, holes }) => {
     const [dx, dy] = [Math.cos(outward) * half, Math.sin(outward) * half];
-    return holes.map(({ at }): Mark => {
-      const from = { x: at.x - dx, y: at.y - dy };
-      const to = { x: at.x + dx, y: at.y + dy };
-      addLine(board.clearance, FEATURE, toMm(board, from), toMm(board, to));
-      return { kind: 'line', layer: 'steel', style: 'mesh', path: polyline([from, to]) };
-    });
+    return holes.map(({ at }) =>
+      steelLine(board, 'dowel', { x: at.x - dx, y: at.y - dy }, { x: at.x + dx, y: at.y + dy }),
+    );
   });
 }
 
 function drawMesh(board: Board, { mesh }: SteelResult): readonly Mark[] {
   const pieces = mesh?.plan.pieces ?? [];
-  return pieces.flatMap((piece): readonly Mark[] => {
-    const corners = cornersOf(piece);
-    const [a, , c] = corners;
-    if (pieces.length <= MANY) {
-      corners.forEach((corner, i) => {
-        const next = corners[i + 1] ?? corners[0]!;
-        addLine(board.clearance, FEATURE, toMm(board, corner), toMm(board, next));
-      });
-      addLine(board.clearance, FEATURE, toMm(board, a!), toMm(board, c!));
-    }
+  if (!mesh || pieces.length > MANY) {
+    return pieces.map((piece) => {
+      const path = polyline(cornersOf(piece), true);
+      return { kind: 'line', layer: 'steel', style: 'mesh', path };
+    });
+  }
+  const sides = sidesOf(mesh.plan);
+  return pieces.flatMap((piece, i) => {
+    const [a, , c] = cornersOf(piece);
     return [
-      { kind: 'line', layer: 'steel', style: 'mesh', path: polyline(corners, true) },
-      { kind: 'line', layer: 'steel', style: 'lap', path: polyline([a!, c!]) },
+      ...sides[i]!.map(({ from, to, hidden }) =>
+        steelLine(board, hidden ? 'mesh-under' : 'mesh', from, to),
+      ),
+      steelLine(board, 'lap', a!, c!),
     ];
   });
 }
@@ -105,7 +109,7 @@ function letter(board: Board, piece: MeshPiece, text: string, off: number): void
   }
 }
 
-function cornersOf({ corner, angle, length, width }: MeshPiece): readonly Point[] {
+export function cornersOf({ corner, angle, length, width }: MeshPiece): readonly Point[] {
   const [cos, sin] = directionOf(angle);
   const at = (x: number, y: number): Point => ({
     x: corner.x + x * cos - y * sin,

@@ -1,6 +1,5 @@
 import type { Mark } from '../drawing/marks.ts';
 import type { Job } from '../job/job.ts';
-import type { Station } from '../takeoff/figure.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { furniture, line } from './furniture.ts';
 import { printable } from './lettering.ts';
@@ -14,13 +13,14 @@ import { keyedPages, listPages } from './pages/listPages.ts';
 import { padLayouts } from './pages/padLayouts.ts';
 import { type PlanFrame, planFrames } from './pages/planFrame.ts';
 import { lettersLack, planParts } from './pages/planPage.ts';
+import { steelSheet } from './pages/steelPages.ts';
 import { TITLE_HEIGHT, titleBlock } from './pages/titleBlock.ts';
 import { paperSize, TURNS } from './papers.ts';
 import type { SheetOptions } from './sheetOptions.ts';
 
 /**
- * The crew sheet as pages for any painter: a dimensioned layout to scale with all its sizes, forms and stakes to scale with
- * their tables, what to tape, then lists (material, cautions, what was taken as so), each if it is wanted. The same job,
+ * The crew sheet as pages for any painter: a dimensioned layout to scale with all its sizes, forms and stakes and the steel
+ * to scale with their tables, what to tape, then lists (material, cautions, what was taken as so), each if it is wanted. The same job,
  * takeoff and options give the same pages.
  */
 export function layoutSheet(
@@ -75,24 +75,28 @@ function drawnPages(making: Making): readonly Drawn[] {
       frame,
       parts: [furniture([...marks, ...outerFrame(frame)])],
     }));
-  const forms = wanted.has('forms')
-    ? formsSheet(job, takeoff, frame.turn, listArea, options)
-    : undefined;
+  const setting = { turn: frame.turn, listArea };
+  const own = [
+    {
+      station: 'forms' as const,
+      called: layout.forms.title,
+      sheet: wanted.has('forms') ? formsSheet(job, takeoff, setting, options) : undefined,
+    },
+    {
+      station: 'steel' as const,
+      called: layout.steel.title,
+      sheet: wanted.has('steel') ? steelSheet(job, takeoff, setting, options) : undefined,
+    },
+  ];
   // A station's own pages hold its tables and cautions: the lists leave them out.
-  const apart: readonly Station[] = forms ? ['forms'] : [];
+  const apart = own.flatMap(({ station, sheet }) => (sheet ? [station] : []));
   return [
     ...(wanted.has('layout') ? layoutPlan(making, listed) : []),
-    ...(forms
-      ? [
-          {
-            called: layout.forms.title,
-            frame: forms.frame,
-            parts: forms.plan,
-            scaleName: forms.scaleName,
-          },
-          ...listed(layout.forms.title, forms.tables),
-        ]
-      : []),
+    ...own.flatMap(({ called, sheet }): readonly Drawn[] => {
+      if (!sheet) return [];
+      const plan = { called, frame: sheet.frame, parts: sheet.plan, scaleName: sheet.scaleName };
+      return [plan, ...listed(called, sheet.tables)];
+    }),
     ...(wanted.has('set-out') ? listed(layout.setOut, layoutPages(job, pads, area, options)) : []),
     ...listed(layout.lists, listPages(job, takeoff, wanted, apart, area, options)),
   ];

@@ -5,7 +5,7 @@ import type { BoardPlan, BoardProblem } from './boards/plan.ts';
 import type { Note } from './figure.ts';
 import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
 import type { BarCuts } from './steel/barCutting.ts';
-import type { BarLine } from './steel/barLines.ts';
+import type { BarLine, BarRange } from './steel/barLines.ts';
 import type { MeshNeed } from './steel/bound.ts';
 import type { DowelSeam, DowelSize } from './steel/dowels.ts';
 import type { DragInputs } from './steel/drag.ts';
@@ -191,6 +191,7 @@ export interface BarsResult {
   /** What the grid covers: the pour moved in by the cover. */
   readonly inset: readonly Polygon[];
   readonly lines: readonly BarLine[];
+  readonly ranges: readonly BarRange[];
   readonly lap: Grid;
   readonly cuts: BarCuts;
   /** Bars across inside corners. */

@@ -130,7 +130,7 @@ describe('layers', () => {
     const { steel } = takeoff(job);
     const length = measuredLength(
       drawn(job, 'steel'),
-      (mark) => mark.kind === 'line' && mark.style === 'mesh',
+      (mark) => mark.kind === 'line' && (mark.style === 'mesh' || mark.style === 'mesh-under'),
     );
     const expected = steel!.mesh!.plan.pieces.reduce(
       (sum, piece) => sum + 2 * (piece.length + piece.width),

@@ -219,6 +219,7 @@ export const en = {
     pageKinds: {
       layout: 'Layout with all sizes',
       forms: 'Forms and stakes',
+      steel: 'Steel',
       'set-out': 'Squaring and layout tables',
       order: 'Material list',
       cautions: 'Cautions, and what was taken as so',

@@ -228,6 +228,7 @@ export const es = (terms: TermsEs): AppWords => ({
     pageKinds: {
       layout: 'Trazo con todas las medidas',
       forms: `${terms.form.One} y estacas`,
+      steel: 'Acero',
       'set-out': 'Tablas para escuadrar y trazar',
       order: 'Lista de materiales',
       cautions: 'Precauciones, y lo que se da por hecho',

@@ -14,6 +14,7 @@ import {
   isLineFree,
   OUTLINE,
   type Place,
+  STEEL,
   SYMBOL,
   TEXT,
   type TurnedBox,
@@ -35,7 +36,10 @@ export interface KeyedSize {
     | 'name'
     | 'corner'
     | 'board'
-    | 'run';
+    | 'run'
+    | 'mesh-piece'
+    | 'bars'
+    | 'seam';
   readonly text: string;
   /** False where not even the letter found room: then `from` and `to` say where it is. */
   readonly marked: boolean;
@@ -140,6 +144,8 @@ export interface Lettered {
   readonly layer?: Layer;
   readonly feature?: string | undefined;
   readonly measures?: Measured | undefined;
+  /** Written over steel: paper behind the letters. */
+  readonly overSteel?: boolean;
 }
 
 /** Clear paper round letters. */
@@ -177,6 +183,23 @@ export function isRoomFor(board: Board, lettered: Lettered, what = EVERYTHING): 
   return isInWindow(board, box) && isBoxFree(board.clearance, box, what);
 }
 
+/**
+ * Writes texts that belong together at the first of their places that is free of everything; on a second look steel may
+ * lie behind them. False when there is none.
+ */
+export function writeFirst(board: Board, places: Iterable<readonly Lettered[]>): boolean {
+  let over: readonly Lettered[] | undefined;
+  for (const those of places) {
+    if (those.every((one) => isRoomFor(board, one))) {
+      for (const one of those) write(board, one);
+      return true;
+    }
+    if (!over && those.every((one) => isRoomFor(board, one, EVERYTHING & ~STEEL))) over = those;
+  }
+  for (const one of over ?? []) write(board, { ...one, overSteel: true });
+  return over !== undefined;
+}
+
 /** Whether all of a box is where it will be seen. */
 export function isInWindow({ window }: Board, box: TurnedBox): boolean {
   if (!window) return true;
@@ -208,7 +231,7 @@ export function write(board: Board, lettered: Lettered): void {
     height,
     angle,
     anchor,
-    halo: isHatched(board, lettered),
+    halo: lettered.overSteel === true || isHatched(board, lettered),
     ...(feature === undefined ? {} : { feature }),
     ...(measures === undefined ? {} : { measures }),
   });

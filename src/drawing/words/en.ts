@@ -42,6 +42,16 @@ export const en = {
   /** A piece of mesh, and the sheet or roll that it is cut from. */
   meshMark: (piece: number, form: 'sheet' | 'roll', used: number) =>
     `${piece} · ${form === 'sheet' ? 'S' : 'R'}${used}`,
+  /** The same with the size that it is cut to. */
+  meshPiece: (mark: string, size: string) => `${mark}: ${size}`,
+  /** So many rows of bars of a size, as far apart. */
+  bars: (rows: number, size: string, apart: string) => `${rows} ${size} at ${apart}`,
+  cornerBar: (size: string, length: string) => `${size} × ${length}`,
+  lap: (length: string) => `L ${length}`,
+  lapShort: 'L',
+  /** Dowels along a seam, in the diameter and length that they have. */
+  seam: (mark: string, count: number, diameter: string, length: string) =>
+    `${mark}: ${count} × ${diameter} × ${length}`,
   letters: {
     free: 'F',
     'existing-slab': 'E',

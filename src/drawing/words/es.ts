@@ -45,6 +45,13 @@ export const es = ({ form }: TermsEs): DrawingWords => ({
   chord: (length) => `cuerda ${length}`,
   // H: hoja. R: rollo.
   meshMark: (piece, form, used) => `${piece} · ${form === 'sheet' ? 'H' : 'R'}${used}`,
+  meshPiece: (mark, size) => `${mark}: ${size}`,
+  bars: (rows, size, apart) => `${rows} ${size} a cada ${apart}`,
+  cornerBar: (size, length) => `${size} × ${length}`,
+  // T: traslape.
+  lap: (length) => `T ${length}`,
+  lapShort: 'T',
+  seam: (mark, count, diameter, length) => `${mark}: ${count} × ${diameter} × ${length}`,
   // L: libre. E: existente. P: pared, PC o PF: pared con cimbra o forma. ES: escalones. H: hueco.
   letters: {
     free: 'L',

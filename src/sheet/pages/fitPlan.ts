@@ -117,7 +117,7 @@ function isWithin(box: Box, window: Box): boolean {
 }
 
 /**
- * Round all that must be read: the pour, its sizes, faults, and on their own plan the forms. What stands round about may be
+ * Round all that must be read: the pour, its sizes, faults, and on their own plans the forms and the steel. What stands round about may be
  * cut off by the frame.
  */
 function neededBox({ marks }: Plan, scale: Scale, { station }: PlanWishes): Box {
@@ -127,7 +127,8 @@ function neededBox({ marks }: Plan, scale: Scale, { station }: PlanWishes): Box 
       layer === 'pour' ||
       layer === 'dimensions' ||
       (layer === 'notes' && kind !== 'area') ||
-      (layer === 'forms' && station === 'forms-sheet'),
+      (layer === 'forms' && station === 'forms-sheet') ||
+      (layer === 'steel' && station === 'steel-sheet'),
   );
   const poured = marks.some(({ layer }) => layer === 'pour');
   const nothing = { minX: 0, minY: 0, maxX: 0, maxY: 0 };

@@ -4,7 +4,14 @@ import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { filled, frame, line, symbol } from '../furniture.ts';
 import type { PageWords } from '../sheetOptions.ts';
-import { groundRows, heading, type LegendRow, SAMPLE_MM, said } from './legend.ts';
+import {
+  groundRows,
+  heading,
+  type LegendRow,
+  runningSample,
+  SAMPLE_MM,
+  signRow,
+} from './legend.ts';
 import { utilityRows } from './utilityLegend.ts';
 
 /** From the left of a row to its words, mm: there are no letters between. */
@@ -22,9 +29,7 @@ export function formsLegendRows(
   const hands = stakes?.stakes.some(({ hand }) => hand !== undefined);
   const kickers = stakes?.stakes.some(({ kicker }) => kicker);
   const spliced = boards?.plan.cost.splices ?? 0;
-  const row =
-    (sample: (x: number, y: number) => readonly Mark[], words: string): LegendRow =>
-    (x, y, width) => [...sample(x, y - 1.1), said(words, x + WORDS_MM, y, width - WORDS_MM)];
+  const row = signRow(WORDS_MM);
   return [
     heading(words.legend),
     ...(forms ? [row(boardSample, boards ? words.board : words.bareBoard)] : []),
@@ -88,14 +93,5 @@ function spreaderSample(x: number, y: number): readonly Mark[] {
     line(x + 3, y, x + SAMPLE_MM - 3, y, 'brace'),
     symbol('end-bar', x + 3, y, END_BAR_MM, 0),
     symbol('end-bar', x + SAMPLE_MM - 3, y, END_BAR_MM, 0),
-  ];
-}
-
-function runningSample(x: number, y: number): readonly Mark[] {
-  return [
-    line(x + 2, y, x + SAMPLE_MM - 2, y, 'dimension'),
-    symbol('origin', x + 2, y, 1.8, 0),
-    symbol('tick', x + MIDDLE, y, 2.2, 0),
-    symbol('tick', x + SAMPLE_MM - 2, y, 2.2, 0),
   ];
 }

@@ -5,7 +5,7 @@ import { formatNumber } from '../../units/format.ts';
 import type { Rect } from '../page.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { sayNote, sayQuantity } from '../words/say.ts';
-import { type Block, heading, paragraph, subheading, tableBlocks } from './blocks.ts';
+import { type Block, figureRow, heading, paragraph, subheading, tableBlocks } from './blocks.ts';
 import { keyedLine } from './keyTable.ts';
 
 const GUTTER = 7;
@@ -46,6 +46,25 @@ export function keyedBlocks(
     ...(left.some(({ marked }) => !marked) ? paragraph(layout.keyDatum, width) : []),
     ...left.flatMap((one) => paragraph(keyedLine(job, one, layout), width)),
   ];
+}
+
+/** Figures, each with its name; what is ordered stands out. */
+export function figureBlocks(
+  job: Job,
+  figures: readonly Figure[],
+  width: number,
+  plain: Plain,
+  { words: { sheet } }: SheetOptions,
+): readonly Block[] {
+  return figures.map(({ key, value, role }) =>
+    figureRow(
+      sheet.figures[key],
+      plain(sayQuantity(sheet, value, job.units)),
+      role ? sheet.layout.roles[role] : '',
+      width,
+      role === 'order',
+    ),
+  );
 }
 
 /** A ticket's tables, each under its name. */

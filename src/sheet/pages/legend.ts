@@ -3,7 +3,7 @@ import { EDGE_STYLES } from '../../drawing/pour.ts';
 import type { Feature, Job } from '../../job/job.ts';
 import { EDGE_KINDS } from '../../takeoff/outline/pour.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
-import { filled, frame, line, text } from '../furniture.ts';
+import { filled, frame, line, symbol, text } from '../furniture.ts';
 import { shortened } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { PageWords } from '../sheetOptions.ts';
@@ -87,4 +87,27 @@ export function groundRows(job: Job, layout: LayoutWords, words: number): readon
       },
   );
   return grounds.length > 0 ? [heading(layout.ground), ...grounds] : [];
+}
+
+/**
+ * Rows that show a sign and say what it is.
+ * @param words From the left of a row to its words, mm.
+ */
+export function signRow(
+  words: number,
+): (sample: (x: number, y: number) => readonly Mark[], what: string) => LegendRow {
+  return (sample, what) => (x, y, width) => [
+    ...sample(x, y - 1.1),
+    said(what, x + words, y, width - words),
+  ];
+}
+
+/** Distances from a ring along a line, each at a tick. */
+export function runningSample(x: number, y: number): readonly Mark[] {
+  return [
+    line(x + 2, y, x + SAMPLE_MM - 2, y, 'dimension'),
+    symbol('origin', x + 2, y, 1.8, 0),
+    symbol('tick', x + SAMPLE_MM / 2, y, 2.2, 0),
+    symbol('tick', x + SAMPLE_MM - 2, y, 2.2, 0),
+  ];
 }

@@ -1,16 +1,23 @@
 import type { KeyedSize } from '../../drawing/dimension/board.ts';
 import type { Mark } from '../../drawing/marks.ts';
 import type { Job } from '../../job/job.ts';
-import type { Figure, Note, Station, Ticket } from '../../takeoff/figure.ts';
+import type { Note, Station, Ticket } from '../../takeoff/figure.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { tickets } from '../../takeoff/tickets.ts';
 import { printable } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { PageKind } from '../pageKinds.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
-import { sayQuantity } from '../words/say.ts';
-import { type Block, figureRow, flow, heading, paragraph, subheading } from './blocks.ts';
-import { columnsOf, keyedBlocks, notesBlocks, type Plain, ticketTableBlocks } from './jobBlocks.ts';
+import { type Block, flow, heading, paragraph, subheading } from './blocks.ts';
+import {
+  columnsOf,
+  figureBlocks,
+  keyedBlocks,
+  notesBlocks,
+  type Plain,
+  ticketTableBlocks,
+} from './jobBlocks.ts';
+import { isLaidBy } from './steelPages.ts';
 
 /** Sizes that found no room beside the plan, on pages of their own. */
 export function keyedPages(
@@ -26,7 +33,7 @@ export function keyedPages(
 
 /**
  * The material list, what it rests on and what to look out for, as far as they are wanted: as many pages as it takes.
- * @param apart Stations whose tables and cautions stand on pages of their own.
+ * @param apart Stations whose tables and cautions stand on pages of their own, and for steel how it is laid.
  */
 export function listPages(
   job: Job,
@@ -44,7 +51,9 @@ export function listPages(
     if (done.lacks) lacks = true;
     return done.text;
   };
-  const isHere = ({ weight, station }: Note) => weight !== 'caution' || !apart.includes(station);
+  const isHere = (note: Note) =>
+    !apart.includes(note.station) ||
+    !(note.weight === 'caution' || (note.station === 'steel' && isLaidBy(note)));
   const notes = takeoff.notes.filter(isHere);
   const blocks = [
     ...notesBlocks(job, notes, 'stop', width, plain, options),
@@ -89,19 +98,9 @@ function ticketBlocks(
   plain: Plain,
   options: SheetOptions,
 ): readonly Block[] {
-  const { sheet } = options.words;
-  const say = (value: Figure['value']) => plain(sayQuantity(sheet, value, job.units));
   return [
-    subheading(sheet.stations[station], width),
-    ...figures.map(({ key, value, role }) =>
-      figureRow(
-        sheet.figures[key],
-        say(value),
-        role ? sheet.layout.roles[role] : '',
-        width,
-        role === 'order',
-      ),
-    ),
+    subheading(options.words.sheet.stations[station], width),
+    ...figureBlocks(job, figures, width, plain, options),
     ...ticketTableBlocks(job, tables, width, plain, options),
   ];
 }

@@ -13,6 +13,12 @@ import { keyedLine } from './keyTable.ts';
 import { type LegendRow, ROW_MM, TEXT_MM } from './legend.ts';
 import { NOTICE_LINES, NOTICE_MM, type PlanFrame, roomFor } from './planFrame.ts';
 
+/** What is said of runs and seams without room for their distances: which they are, or that there are many. */
+export interface UnmeasuredWords {
+  readonly unmeasured: (marks: string) => string;
+  readonly manyUnmeasured: string;
+}
+
 /** The parts of a page with a plan but for its title block, and the keyed sizes that found no room in its list. */
 export function planParts(
   job: Job,
@@ -20,6 +26,7 @@ export function planParts(
   { frame, scale, plan, centre, fits }: ScaledPlan,
   legend: readonly LegendRow[],
   options: SheetOptions,
+  says: UnmeasuredWords = options.words.sheet.layout.forms,
 ): {
   readonly parts: readonly SheetPart[];
   readonly left: readonly KeyedSize[];
@@ -48,7 +55,7 @@ export function planParts(
     ...(fits ? [] : [layout.notToScale]),
     ...(isOtherScale(job, scale, options) ? [layout.noScale(options.scale ?? '')] : []),
     ...(lacks || lettersLack(job) ? [layout.lettersMissing] : []),
-    ...(plan.unmeasured.length > 0 ? [unmeasuredWords(plan.unmeasured, options)] : []),
+    ...(plan.unmeasured.length > 0 ? [unmeasuredWords(plan.unmeasured, says)] : []),
   ].flatMap((said) => wrapped(said, TEXT_MM, side.bars.width));
   return {
     lacks,
@@ -77,9 +84,8 @@ export function planParts(
 /** On the page there is room for some; all stand over the stake list. */
 const UNMEASURED_MOST = 8;
 
-function unmeasuredWords(runs: readonly string[], { words }: SheetOptions): string {
-  const { forms } = words.sheet.layout;
-  return runs.length > UNMEASURED_MOST ? forms.manyUnmeasured : forms.unmeasured(runs.join(', '));
+function unmeasuredWords(marks: readonly string[], says: UnmeasuredWords): string {
+  return marks.length > UNMEASURED_MOST ? says.manyUnmeasured : says.unmeasured(marks.join(', '));
 }
 
 /** Whether a scale that was asked for had to give way. */

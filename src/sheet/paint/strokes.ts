@@ -41,7 +41,11 @@ export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
   hidden: ink(0.3, [1.8, 0.9]),
   centre: ink(0.18, [6, 1, 1, 1]),
   mesh: ink(0.3, CONTINUOUS),
+  'mesh-under': ink(0.3, [1.8, 0.9]),
   lap: ink(0.18, CONTINUOUS),
+  bar: ink(0.35, CONTINUOUS),
+  'bar-corner': ink(0.7, CONTINUOUS),
+  dowel: ink(0.9, CONTINUOUS),
   // Long dashes with a letter in them; an older slab's are finer.
   'joint-control': ink(0.35, [4.5, 1.5]),
   'joint-construction': ink(0.7, [4.5, 1.5]),

@@ -1,4 +1,5 @@
 import { formsSheetEn } from './formsSheetEn.ts';
+import { steelSheetEn } from './steelSheetEn.ts';
 
 /** Words of the printed sheet. */
 export const layoutEn = {
@@ -53,6 +54,9 @@ export const layoutEn = {
     corner: 'Corner',
     board: 'Board',
     run: 'Run',
+    'mesh-piece': 'Piece',
+    bars: 'Bars',
+    seam: 'Dowels',
   },
   keyPlace: (x: string, y: string) => `at ${x} across, ${y} up`,
   keyDatum: 'Places are from the first corner of the pad: across to the right, then up the page.',
@@ -80,6 +84,7 @@ export const layoutEn = {
   measured: 'Measured',
   notes: 'Notes for the crew',
   forms: formsSheetEn,
+  steel: steelSheetEn,
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',
 };
 

@@ -1,6 +1,7 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { formsSheetEs } from './formsSheetEs.ts';
 import type { LayoutWords } from './layout.ts';
+import { steelSheetEs } from './steelSheetEs.ts';
 
 /** Words of the printed sheet. */
 export const layoutEs = (terms: TermsEs): LayoutWords => {
@@ -57,6 +58,9 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
       corner: 'Esquina',
       board: 'Tabla',
       run: 'Tramo',
+      'mesh-piece': 'Pieza',
+      bars: 'Varillas',
+      seam: 'Pasajuntas',
     },
     keyPlace: (x, y) => `a ${x} de ancho, ${y} de alto`,
     keyDatum:
@@ -78,6 +82,7 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     measured: 'Medido',
     notes: 'Notas para la cuadrilla',
     forms: formsSheetEs(terms),
+    steel: steelSheetEs,
     lettersMissing: 'Una letra que esta tipografía no tiene se imprime como “?”.',
   };
 };

@@ -135,7 +135,7 @@ export const steelColumns: Readonly<Record<SteelColumnKey, string>> = {
   'mesh-form': 'What',
   piece: 'Piece',
   seam: 'Seam',
-  'used-mesh': 'Cut from',
+  'used-mesh': 'Sheet or roll',
 };
 
 export const steelCounts: Readonly<

@@ -147,7 +147,7 @@ export const steelEs: SteelWords = {
     'mesh-form': 'Qué es',
     piece: 'Pieza',
     seam: 'Junta',
-    'used-mesh': 'Se corta de',
+    'used-mesh': 'Hoja o rollo',
   },
   counts: {
     bar: { one: 'varilla', many: 'varillas' },

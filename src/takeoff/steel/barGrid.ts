@@ -8,7 +8,7 @@ import { count, length, number, text } from '../quantity.ts';
 import type { BarsResult } from '../result.ts';
 import type { Searched } from '../searched.ts';
 import { cutBars } from './barCutting.ts';
-import { barsOneWay, cornerBars, crossings } from './barLines.ts';
+import { barRanges, barsOneWay, cornerBars, crossings } from './barLines.ts';
 import { barOf } from './bars.ts';
 import { longestWay } from './longestWay.ts';
 
@@ -69,6 +69,10 @@ export function barGrid(
     inset,
     lines,
     lap,
+    ranges: [
+      ...barRanges(inset, angle, spacing, closeness, lap, 'along'),
+      ...barRanges(inset, angle + Math.PI / 2, spacing, closeness, lap, 'across'),
+    ],
     cuts,
     corners: corners.length,
     crossings: crossings(along, across, angle),

@@ -49,6 +49,50 @@ export function barsOneWay(
   });
 }
 
+/** Bars one way across one piece of the pour: how many rows of them, how far apart, and the outermost two. */
+export interface BarRange {
+  readonly way: BarLine['way'];
+  readonly rows: number;
+  /** From one row to the next; nothing where there is but one. */
+  readonly apart: Grid;
+  readonly first: Pick<BarLine, 'from' | 'to'>;
+  readonly last: Pick<BarLine, 'from' | 'to'>;
+}
+
+/** How bars one way are spaced, a piece of the pour each: see barsOneWay. */
+export function barRanges(
+  polygons: readonly Polygon[],
+  ...[angle, spacing, closeness, shortest, way]: Tail<Parameters<typeof barsOneWay>>
+): readonly BarRange[] {
+  return polygons.flatMap((polygon): readonly BarRange[] => {
+    const lines = barsOneWay([polygon], angle, spacing, closeness, shortest, way);
+    const [first, last] = [lines[0], lines.at(-1)];
+    if (!first || !last) return [];
+    const [cos, sin] = directionOf(angle);
+    const height = ({ from: { x, y } }: Pick<BarLine, 'from'>) => y * cos - x * sin;
+    const rows = lines.filter(
+      (line, i) => i === 0 || height(line) - height(lines[i - 1]!) > closeness,
+    );
+    const across = height(last) - height(first);
+    const rowOf = (one: BarLine) =>
+      lines.filter((line) => Math.abs(height(line) - height(one)) <= closeness);
+    const whole = (one: BarLine) => ({ from: rowOf(one)[0]!.from, to: rowOf(one).at(-1)!.to });
+    return [
+      {
+        way,
+        rows: rows.length,
+        apart: rows.length > 1 ? Math.round(across / (rows.length - 1)) : 0,
+        first: whole(first),
+        last: whole(last),
+      },
+    ];
+  });
+}
+
+type Tail<T extends readonly unknown[]> = T extends readonly [unknown, ...infer Rest]
+  ? Rest
+  : never;
+
 /** Where lines lie across a shape: one just inside either edge, the others evenly between. */
 export function lineHeights(
   { bottom, top }: Turned,

@@ -1,8 +1,7 @@
 import type { Practices } from '../../job/job.ts';
 import type { TicketTable } from '../figure.ts';
-import { count, length, money, term, text } from '../quantity.ts';
+import { count, length, money, number, term, text } from '../quantity.ts';
 import type { MeshResult } from '../result.ts';
-import type { MeshPlan } from './plan.ts';
 
 /** What is bought, what is cut from, the pieces, and what is left that is worth keeping. */
 export function meshTables(practices: Practices, mesh: MeshResult): readonly TicketTable[] {
@@ -13,11 +12,6 @@ export function meshTables(practices: Practices, mesh: MeshResult): readonly Tic
     meshCutsTable(mesh),
     ...(mesh.plan.rests.length > 0 ? [meshRestsTable(mesh)] : []),
   ];
-}
-
-/** What a sheet or a roll is called on the plan: 'S1', 'R2'. */
-export function usedMark({ used }: MeshPlan, index: number): string {
-  return `${used[index]?.form === 'roll' ? 'R' : 'S'}${index + 1}`;
 }
 
 /** One row, as one kind is bought; with its price where every price is known. */
@@ -54,7 +48,7 @@ function meshCutsTable({ plan }: MeshResult): TicketTable {
       text(`${piece.row + 1}`),
       length(piece.length),
       length(piece.width),
-      text(usedMark(plan, piece.used)),
+      number(piece.used + 1),
     ]),
   };
 }
@@ -64,8 +58,8 @@ function meshUsedTable({ plan }: MeshResult): TicketTable {
   return {
     key: 'mesh-used',
     columns: ['used-mesh', 'from', 'length', 'width', 'left'],
-    rows: plan.used.map((one, i) => [
-      text(usedMark(plan, i)),
+    rows: plan.used.map((one) => [
+      number(one.mark),
       term(`from-${one.from}-${one.form}`),
       length(one.length),
       length(one.width),
@@ -81,7 +75,7 @@ function meshRestsTable({ plan }: MeshResult): TicketTable {
     key: 'mesh-rests',
     columns: ['used-mesh', 'length', 'width'],
     rows: plan.rests.map((rest) => [
-      text(usedMark(plan, rest.used)),
+      number(rest.used + 1),
       length(rest.length),
       length(rest.width),
     ]),
