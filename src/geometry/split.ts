@@ -13,30 +13,15 @@ export interface Chord {
 }
 
 /** The stretches of a straight cut that lie inside a polygon; where the cut itself ends inside, none reaches that end. */
-export function chordsIn({ outer, holes }: Polygon, from: Point, to: Point): readonly Chord[] {
+export function chordsIn(polygon: Polygon, from: Point, to: Point): readonly Chord[] {
+  const { outer, holes } = polygon;
   const long = Math.hypot(to.x - from.x, to.y - from.y);
   if (long === 0) return [];
   const dx = (to.x - from.x) / long;
   const dy = (to.y - from.y) / long;
-  const places: { along: number; at: Point }[] = [];
-  const look = (ring: Ring) => {
-    let a = ring[ring.length - 1]!;
-    let offA = dx * (a.y - from.y) - dy * (a.x - from.x);
-    for (const b of ring) {
-      const offB = dx * (b.y - from.y) - dy * (b.x - from.x);
-      if (Math.abs(offB) <= ON_LINE) {
-        places.push({ along: dx * (b.x - from.x) + dy * (b.y - from.y), at: b });
-      } else if (Math.abs(offA) > ON_LINE && offA > 0 !== offB > 0) {
-        const share = offA / (offA - offB);
-        const at = { x: toGrid(a.x + share * (b.x - a.x)), y: toGrid(a.y + share * (b.y - a.y)) };
-        places.push({ along: dx * (at.x - from.x) + dy * (at.y - from.y), at });
-      }
-      a = b;
-      offA = offB;
-    }
-  };
-  look(outer);
-  holes.forEach(look);
+  const places: OnLine[] = [];
+  placesOn(outer, from, dx, dy, places);
+  for (const hole of holes) placesOn(hole, from, dx, dy, places);
   if (places.length < 2) return [];
   places.sort((a, b) => a.along - b.along);
   const chords: Chord[] = [];
@@ -45,12 +30,37 @@ export function chordsIn({ outer, holes }: Polygon, from: Point, to: Point): rea
     const b = places[i]!;
     if (b.along - a.along <= 2 * ON_LINE) continue;
     if (a.along < -2 * ON_LINE || b.along > long + 2 * ON_LINE) continue;
-    if (isIn(outer, holes, a.at, b.at)) chords.push({ from: a.at, to: b.at });
+    if (middleIsIn(polygon, a.at, b.at)) chords.push({ from: a.at, to: b.at });
   }
   return chords;
 }
 
-function isIn(outer: Ring, holes: readonly Ring[], a: Point, b: Point): boolean {
+interface OnLine {
+  readonly along: number;
+  readonly at: Point;
+}
+
+/** Adds where a ring touches or crosses a line through a place. */
+function placesOn(ring: Ring, from: Point, dx: number, dy: number, into: OnLine[]): void {
+  let a = ring[ring.length - 1]!;
+  let offA = dx * (a.y - from.y) - dy * (a.x - from.x);
+  for (let i = 0; i < ring.length; i++) {
+    const b = ring[i]!;
+    const offB = dx * (b.y - from.y) - dy * (b.x - from.x);
+    if (offB <= ON_LINE && offB >= -ON_LINE) {
+      into.push({ along: dx * (b.x - from.x) + dy * (b.y - from.y), at: b });
+    } else if ((offA > ON_LINE && offB < 0) || (offA < -ON_LINE && offB > 0)) {
+      const share = offA / (offA - offB);
+      const at = { x: toGrid(a.x + share * (b.x - a.x)), y: toGrid(a.y + share * (b.y - a.y)) };
+      into.push({ along: dx * (at.x - from.x) + dy * (at.y - from.y), at });
+    }
+    a = b;
+    offA = offB;
+  }
+}
+
+/** Whether the middle of a straight line lies inside, and on no edge but a hole's. */
+export function middleIsIn({ outer, holes }: Polygon, a: Point, b: Point): boolean {
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   return (
     locate(middle, outer) === 'inside' && holes.every((hole) => locate(middle, hole) !== 'inside')
@@ -65,9 +75,7 @@ export function splitAlong(polygon: Polygon, chords: readonly Chord[]): readonly
   let parts: readonly Polygon[] = [polygon];
   for (const chord of chords) {
     const at =
-      parts.length === 1
-        ? 0
-        : parts.findIndex(({ outer, holes }) => isIn(outer, holes, chord.from, chord.to));
+      parts.length === 1 ? 0 : parts.findIndex((part) => middleIsIn(part, chord.from, chord.to));
     if (at < 0) continue;
     const cut = cutOnce(parts[at]!, chord);
     parts = [...parts.slice(0, at), ...cut, ...parts.slice(at + 1)];

@@ -11,7 +11,7 @@ interface Case {
 }
 
 /** The bare call: pads and patches minus everything else, made straight beforehand, as pairs about the origin. */
-function rawArguments(job: Job): { subject: MultiPolygon; clips: Polygon[] } {
+export function rawArguments(job: Job): { subject: MultiPolygon; clips: Polygon[] } {
   const subject: MultiPolygon = [];
   const clips: Polygon[] = [];
   for (const feature of job.features) {
@@ -25,7 +25,7 @@ function rawArguments(job: Job): { subject: MultiPolygon; clips: Polygon[] } {
 }
 
 /** Middle of the times that one call takes, ms. */
-function middleTime(frames: number, call: (frame: number) => unknown): number {
+export function middleTime(frames: number, call: (frame: number) => unknown): number {
   const times: number[] = [];
   for (let frame = 0; frame < frames; frame++) {
     const start = performance.now();

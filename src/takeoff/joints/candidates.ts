@@ -1,6 +1,6 @@
-import { locate } from '../../geometry/locate.ts';
 import type { Point, Polygon, Ring } from '../../geometry/point.ts';
 import { toGrid } from '../../geometry/round.ts';
+import { middleIsIn } from '../../geometry/split.ts';
 import {
   type Direction,
   edgeDirections,
@@ -21,6 +21,9 @@ import { angleAtEdge, endsAt, isNear, isSharp, lengthOf, meets } from './meeting
 export function candidates(problem: JointProblem): readonly JointLine[] {
   const { polygon, insideCorners, blockOuts, oldJoints, rules, closeness } = problem;
   const square = squareDirections(polygon);
+  const edgePlaces = [...insideCorners, ...oldJoints];
+  const count = edgePlaces.length + blockOuts.length;
+  const each = Math.max(LEAST_LINES, Math.floor(LINES / count));
   const found: JointLine[] = [];
   const keep = (lines: readonly JointLine[]) => {
     for (const line of lines) {
@@ -33,9 +36,13 @@ export function candidates(problem: JointProblem): readonly JointLine[] {
   const straight = (line: JointLine) =>
     !isSharp(leastAngle(problem, line), rules.angle) &&
     !insideCorners.some((corner) => isBeside(line, corner, problem));
-  /** Those of some lines that are straight enough, or the least slight of them. */
+  /** So many of those that are straight enough, the shorter first, or the least slight of them all. */
   const bestOf = (lines: readonly JointLine[]): readonly JointLine[] => {
-    const good = lines.filter(straight);
+    const good: JointLine[] = [];
+    for (const line of sortedByLength(lines, rules.least)) {
+      if (good.length === each) break;
+      if (straight(line)) good.push(line);
+    }
     if (good.length > 0 || lines.length === 0) return good;
     const angles = lines.map((line) => leastAngle(problem, line));
     return [lines[angles.indexOf(Math.max(...angles))]!];
@@ -44,20 +51,22 @@ export function candidates(problem: JointProblem): readonly JointLine[] {
     ways.flatMap((way) => chordsAlong(polygon, through, way, closeness));
 
   const middles = blockOuts.map(({ middle }) => middle);
-  const edgePlaces = [...insideCorners, ...oldJoints];
+  const others = [...edgePlaces, ...middles, ...blockOuts.flatMap(({ corners }) => corners)];
   for (const place of edgePlaces) {
-    const others = [...edgePlaces, ...middles, ...blockOuts.flatMap(({ corners }) => corners)];
+    const far = others.filter((other) => !isNear(place, other, closeness));
     const ways = unlike([
       ...square,
       ...edgeDirections(polygon, place),
-      ...others.filter((other) => !isNear(place, other, closeness)).map((to) => unit(place, to)),
-      ...waysOver([polygon.outer], place),
+      ...(count > MANY ? [] : far.map((to) => unit(place, to))),
+      ...(count > MANY ? [] : waysOver([polygon.outer], place)),
     ]);
-    keep(bestOf(chords(place, ways).filter((chord) => endsAt(chord, place, closeness))));
+    const own = chords(place, ways).filter((chord) => endsAt(chord, place, closeness));
+    keep(bestOf(own));
   }
   for (const spot of blockOuts) {
     const rest = middles.filter((middle) => middle !== spot.middle);
-    const toOthers = [...rest, ...edgePlaces].map((to) => unit(spot.middle, to));
+    const far = count > MANY ? [] : [...rest, ...edgePlaces];
+    const toOthers = far.map((to) => unit(spot.middle, to));
     const own = [
       ...chords(spot.middle, unlike([...square, ...toOthers])),
       ...spot.corners.flatMap((corner) =>
@@ -68,13 +77,31 @@ export function candidates(problem: JointProblem): readonly JointLine[] {
   }
   const hard = [...edgePlaces, ...blockOuts.flatMap(({ middle, corners }) => [middle, ...corners])];
   for (const direction of square) {
-    for (const off of offsets(problem, direction, hard)) {
+    for (const off of offsets(problem, direction, hard).slice(0, ACROSS)) {
       const place = { x: -direction.dy * off, y: direction.dx * off };
       keep(chordsAlong(polygon, place, direction, closeness).filter(straight));
     }
   }
   return found;
 }
+
+/** Lines through corners, block-outs and older joints in all, and for one of them at least; lines across one way. */
+const LINES = 240;
+const LEAST_LINES = 3;
+const ACROSS = 60;
+/** With more places than this, lines aren't looked for from each to each: there are enough others. */
+const MANY = 24;
+
+/** The shorter first, but last those that are shorter than a panel is wide: what they cut off is a sliver. */
+function sortedByLength(lines: readonly JointLine[], least: number): readonly JointLine[] {
+  const rank = (line: JointLine) => {
+    const length = lengthOf(line);
+    return length < least ? length + FAR : length;
+  };
+  return lines.toSorted((a, b) => rank(a) - rank(b));
+}
+
+const FAR = 2 ** 40;
 
 /** Of the least width of a panel: a joint that ends this near to an inside corner ought to end at it. Our own. */
 const BESIDE = 0.25;
@@ -111,8 +138,9 @@ function offsets(
     // A narrow slab needs more parts than its length alone, so that none is too long for its width.
     const square = Math.ceil(gap / Math.min(rules.most, rules.ratio * along) - SLACK);
     for (let parts = least; parts <= Math.max(least, square) + 1; parts++) {
+      if (offs.length > ACROSS) return;
       if (gap / parts < rules.least - SLACK * gap) break;
-      for (let i = 1; i < parts; i++) offs.push(from + ((to - from) * i) / parts);
+      for (let i = 1; i < parts && i <= ACROSS; i++) offs.push(from + ((to - from) * i) / parts);
     }
   };
   part(low, high);
@@ -133,7 +161,7 @@ function extentOf(ring: Ring, at: (place: Point) => number): number {
 
 /** The stretches of a line through a place that lie inside a polygon, each from edge to edge, ends on the grid. */
 function chordsAlong(
-  { outer, holes }: Polygon,
+  polygon: Polygon,
   through: Point,
   { dx, dy }: Direction,
   closeness: number,
@@ -141,7 +169,7 @@ function chordsAlong(
   const offOf = ({ x, y }: Point) => dx * (y - through.y) - dy * (x - through.x);
   const alongOf = ({ x, y }: Point) => dx * (x - through.x) + dy * (y - through.y);
   const places: { along: number; at: Point }[] = [];
-  for (const ring of [outer, ...holes]) {
+  for (const ring of [polygon.outer, ...polygon.holes]) {
     let a = ring[ring.length - 1]!;
     let offA = offOf(a);
     for (const b of ring) {
@@ -163,14 +191,7 @@ function chordsAlong(
     const from = places[i - 1]!.at;
     const to = places[i]!.at;
     const line = { from, to, by: 'search', kind: 'control' } as const;
-    if (lengthOf(line) > closeness && isInside(from, to, outer, holes)) chords.push(line);
+    if (lengthOf(line) > closeness && middleIsIn(polygon, from, to)) chords.push(line);
   }
   return chords;
-}
-
-function isInside(from: Point, to: Point, outer: Ring, holes: readonly Ring[]): boolean {
-  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-  return (
-    locate(middle, outer) === 'inside' && holes.every((hole) => locate(middle, hole) === 'outside')
-  );
 }

@@ -85,7 +85,7 @@ export function groundOf(problem: JointProblem): Ground {
     // Along a joint that is there already.
     if (angles.some((angle) => angle < ALONG)) return [];
     const bad =
-      badnessOf(jointRules(problem, [joint], joint, 0), rules) +
+      badnessOf(jointRules(problem, [joint], joint, 0), [], rules) +
       angles.reduce(
         (sum, angle) => sum + (isSharp(angle, rules.angle) ? sharpWeight(angle) : 0),
         0,
@@ -94,7 +94,7 @@ export function groundOf(problem: JointProblem): Ground {
   });
   const needs = wanted.map(({ rule, at, joints }, i): Need => {
     const serving = ways.flatMap((way, k) => (way.serves.includes(i) ? [k] : []));
-    return { weight: weightOf({ rule, at }, rules), joints, ways: serving };
+    return { weight: weightOf({ rule, at }, rules, undefined), joints, ways: serving };
   });
   const count = ways.length;
   const known = new Int8Array(count * count).fill(-1);
@@ -127,8 +127,8 @@ function partOf(problem: JointProblem, polygon: Polygon, of: Part | undefined): 
   const thin = broken.filter(({ rule }) => rule === 'sliver');
   return {
     panel,
-    bad: badnessOf(broken, problem.rules),
-    stays: badnessOf(thin, problem.rules),
+    bad: badnessOf(broken, [panel], problem.rules),
+    stays: badnessOf(thin, [panel], problem.rules),
     of,
     passing: undefined,
   };

@@ -1,6 +1,6 @@
 import { cutBack } from './cutBack.ts';
-import { groundOf } from './ground.ts';
-import { Hunt } from './hunt.ts';
+import { type Ground, groundOf } from './ground.ts';
+import { type Breadth, Hunt } from './hunt.ts';
 import type { JointPlan, JointProblem, JointReport } from './layout.ts';
 import { jointReport } from './panels.ts';
 import { isBetter } from './weights.ts';
@@ -24,8 +24,9 @@ const WIDE = { abreast: 32, each: 100, most: 8_000, stopped: 600 };
  * finds a way round.
  */
 export function firstJoints(problem: JointProblem): JointPlan {
-  const hunt = new Hunt(groundOf(problem), QUICK.most, () => false);
-  hunt.abreast(QUICK);
+  const ground = groundOf(problem);
+  const hunt = new Hunt(ground, QUICK.most, () => false);
+  hunt.abreast(quickFor(ground));
   const report = reportOf(problem, hunt, QUICK.stopped);
   return { report, proof: hunt.isLeast ? 'proved' : 'first', tried: hunt.found.tried };
 }
@@ -39,8 +40,9 @@ export function searchJoints(
   problem: JointProblem,
   { most = SEARCH, enough = () => false }: JointLimits = {},
 ): JointPlan {
-  const hunt = new Hunt(groundOf(problem), most, enough);
-  hunt.abreast(QUICK);
+  const ground = groundOf(problem);
+  const hunt = new Hunt(ground, most, enough);
+  hunt.abreast(quickFor(ground));
   const first = reportOf(problem, hunt, QUICK.stopped);
   hunt.abreast(WIDE);
   const proof = hunt.through() ? 'proved' : 'gap';
@@ -48,6 +50,18 @@ export function searchJoints(
   const last = reportOf(problem, hunt, WIDE.stopped);
   const report = isBetter(first, last, problem.rules) ? first : last;
   return { report, proof, tried: hunt.found.tried };
+}
+
+/** Corners and ways that are looked at for an answer at once, all layouts together. Our own limit. */
+const AT_ONCE = 40_000;
+
+/** The larger the slab, the fewer layouts are looked at, and the more of its joints laid without a second choice. */
+function quickFor({ problem, ways, needs }: Ground): Breadth {
+  const { outer, holes } = problem.polygon;
+  const size = holes.reduce((sum, hole) => sum + hole.length, outer.length) + 2 * ways.length;
+  const most = Math.max(10, Math.min(QUICK.most, Math.floor(AT_ONCE / size)));
+  const many = needs.length > QUICK.most / 8;
+  return { abreast: many ? 1 : QUICK.abreast, each: many ? 1 : QUICK.each, most };
 }
 
 function reportOf(problem: JointProblem, hunt: Hunt, stopped: number): JointReport {

@@ -1,10 +1,12 @@
+import { edgesCross, meetingPoint } from '../../geometry/crossings.ts';
 import { turn } from '../../geometry/locate.ts';
 import type { Point, Polygon, Ring } from '../../geometry/point.ts';
 import { toGrid } from '../../geometry/round.ts';
+import { middleIsIn } from '../../geometry/split.ts';
 import type { Grid } from '../../units/grid.ts';
 import type { NetPour, PourEdge, PourRing } from '../outline/pour.ts';
 import type { BlockOutSpot, JointLine, JointProblem, JointRules } from './layout.ts';
-import { isOnRing } from './meeting.ts';
+import { endsAt, isOnRing, lengthOf } from './meeting.ts';
 
 /** A corner that turns in by less than this is no inside corner: chords of an arc, tape readings, degrees. */
 const TURNS_IN = 15;
@@ -35,13 +37,46 @@ export function jointProblems(
       insideCorners: rings.flatMap((ring) => insideCorners(ring)),
       blockOuts: rings.flatMap((ring) => blockOuts(ring)),
       oldJoints: oldJoints.filter((place) => all.some((ring) => isOnRing(place, ring, closeness))),
-      fixed: fixed.filter((joint) =>
-        [joint.from, joint.to].some((end) => all.some((ring) => isOnRing(end, ring, closeness))),
-      ),
+      fixed: fixed.flatMap((joint) => stretchesIn(polygon, joint, closeness)),
       rules,
       closeness,
     };
   });
+}
+
+/**
+ * What of a joint drawn by hand lies in a piece of the pour: the joint itself when all of it does, and else the stretches
+ * from edge to edge or to its end.
+ */
+function stretchesIn(polygon: Polygon, joint: JointLine, closeness: Grid): readonly JointLine[] {
+  const { from, to } = joint;
+  const along = ({ x, y }: Point) =>
+    (x - from.x) * (to.x - from.x) + (y - from.y) * (to.y - from.y);
+  const crossings = [polygon.outer, ...polygon.holes]
+    .flatMap((ring) => placesOnRing(ring, joint))
+    .filter((at) => !endsAt(joint, at, closeness))
+    .toSorted((a, b) => along(a) - along(b));
+  const stops = [from, ...crossings, to];
+  const stretches: JointLine[] = [];
+  for (let i = 1; i < stops.length; i++) {
+    const stretch = { ...joint, from: stops[i - 1]!, to: stops[i]! };
+    const inside = middleIsIn(polygon, stretch.from, stretch.to);
+    if (inside && lengthOf(stretch) > closeness) stretches.push(stretch);
+  }
+  return stretches.length === 1 && crossings.length === 0 ? [joint] : stretches;
+}
+
+/** Where a joint crosses a ring or passes a corner of it. */
+function placesOnRing(ring: Ring, { from, to }: JointLine): readonly Point[] {
+  return ring.flatMap((a, i) => {
+    const b = ring[(i + 1) % ring.length]!;
+    if (turn(from, to, a) === 0) return isBetween(a, from, to) ? [a] : [];
+    return edgesCross(from, to, a, b) ? [meetingPoint(from, to, a, b)] : [];
+  });
+}
+
+function isBetween({ x, y }: Point, a: Point, b: Point): boolean {
+  return (x - a.x) * (x - b.x) + (y - a.y) * (y - b.y) < 0;
 }
 
 /** Corners at which the pour turns in, where it nearly always cracks. Those of block-outs are looked at by themselves. */

@@ -1,4 +1,4 @@
-import type { BrokenJointRule, JointReport, JointRule, JointRules } from './layout.ts';
+import type { BrokenJointRule, JointReport, JointRule, JointRules, Panel } from './layout.ts';
 
 /**
  * How bad it is to break a rule: an inside corner without a joint nearly always cracks, a sliver breaks off, a panel
@@ -17,17 +17,24 @@ const WEIGHT: Readonly<Record<JointRule, number>> = {
   ratio: 1,
 };
 
-export function weightOf({ rule, found = 0 }: BrokenJointRule, rules: JointRules): number {
-  if (rule === 'too-long') return longWeight(found, rules.most);
+/** @param panel The one that it is about. */
+export function weightOf(
+  { rule, found = 0 }: BrokenJointRule,
+  rules: JointRules,
+  panel: Panel | undefined,
+): number {
+  if (rule === 'too-long' && panel) return longWeight(panel, rules.most);
   if (rule === 'ratio') return ratioWeight(found, rules.ratio);
   if (rule === 'sliver') return found < rules.least / 2 ? 1.5 * WEIGHT.sliver : WEIGHT.sliver;
   if (rule === 'sharp') return sharpWeight(found);
   return WEIGHT[rule];
 }
 
-/** More the longer it is, so that half of a mending is better than none. */
-function longWeight(found: number, most: number): number {
-  return found <= 1.1 * most ? 3 : WEIGHT['too-long'] * Math.floor(found / most);
+/** By how many panels it should be more than one, so that half of a mending is better than none. */
+function longWeight({ length, width }: Panel, most: number): number {
+  if (length <= 1.1 * most) return 3;
+  const panels = Math.round((length * width) / (most * most)) - 1;
+  return WEIGHT['too-long'] * Math.max(panels, Math.floor(length / most));
 }
 
 function ratioWeight(found: number, most: number): number {
@@ -42,12 +49,17 @@ export function sharpWeight(angle: number): number {
   return angle >= 30 ? 1.5 * WEIGHT.sharp : 2 * WEIGHT.sharp;
 }
 
-export function badnessOf(broken: readonly BrokenJointRule[], rules: JointRules): number {
-  return broken.reduce((sum, one) => sum + weightOf(one, rules), 0);
+export function badnessOf(
+  broken: readonly BrokenJointRule[],
+  panels: readonly Panel[],
+  rules: JointRules,
+): number {
+  return broken.reduce((sum, one) => sum + weightOf(one, rules, panels[one.panel ?? -1]), 0);
 }
 
 /** Less bad first, then less joint. */
 export function isBetter(one: JointReport, other: JointReport, rules: JointRules): boolean {
-  const less = badnessOf(one.broken, rules) - badnessOf(other.broken, rules);
+  const less =
+    badnessOf(one.broken, one.panels, rules) - badnessOf(other.broken, other.panels, rules);
   return less < 0 || (less === 0 && one.length < other.length);
 }

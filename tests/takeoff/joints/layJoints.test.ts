@@ -120,6 +120,12 @@ describe('rules', () => {
       [line(place(5, 0), place(5, 10)), line(place(5, 0), place(10, 5))],
       ['ratio', 'ratio', 'sharp', 'sharp', 'sharp'],
     ],
+    [
+      'the same twice',
+      [line(place(5, 0), place(5, 10)), line(place(5, 10), place(5, 0))],
+      ['ratio', 'ratio', 'sharp'],
+    ],
+    ['along the edge', [line(place(0, 0), place(10, 0))], ['sharp', 'sharp']],
     ['a strip of 1 ft', [line(place(1, 0), place(1, 10))], ['ratio', 'sliver']],
     ['square across', [line(place(5, 0), place(5, 10))], ['ratio', 'ratio']],
   ])('%s', (_, joints, rules) => {

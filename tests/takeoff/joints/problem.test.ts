@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { demoJob } from '../../../src/job/demo.ts';
-import { firstJoints } from '../../../src/takeoff/joints/layJoints.ts';
+import { firstJoints, searchJoints } from '../../../src/takeoff/joints/layJoints.ts';
 import { jointKey } from '../../../src/takeoff/joints/layout.ts';
 import { jointProblems } from '../../../src/takeoff/joints/problem.ts';
 import { netPour } from '../../../src/takeoff/outline/netPour.ts';
@@ -44,4 +44,42 @@ test('panels of a layout come to the whole pour', () => {
   expect(panels.length).toBeGreaterThan(1);
   // But for arcs taken as chords and places rounded to the grid: a thousandth.
   expect(Math.abs(sum / pour.area - 1)).toBeLessThan(1e-3);
+});
+
+test('of a joint drawn by hand counts what lies in the pour, though neither end is on its edge', () => {
+  const pour = netPour(demoJob()).pour!;
+  const joint = (x: number, from: number, to: number) => ({
+    from: { x: x * INCH, y: from * INCH },
+    to: { x: x * INCH, y: to * INCH },
+    by: 'hand' as const,
+    kind: 'control' as const,
+  });
+  const inside = joint(80, 20, 60);
+  const over = joint(80, -48, 100);
+  const beside = joint(-90, 0, 60);
+  const [problem] = jointProblems(pour, pourPolygons(pour, 508), {
+    ...wishes,
+    fixed: [inside, over, beside],
+  });
+  // From the front edge to the stoop.
+  expect(problem!.fixed).toEqual([inside, joint(80, 0, 84.6875)]);
+});
+
+test('the sample: joints at every corner, post and clean-out, no sliver, and proved least', () => {
+  const pour = netPour(demoJob()).pour!;
+  const [problem] = jointProblems(pour, pourPolygons(pour, 508), {
+    ...wishes,
+    rules: { ...wishes.rules, most: 8.75 * FOOT },
+  });
+  const { report, proof } = searchJoints(problem!);
+  expect(report.broken).toEqual([]);
+  expect(proof).toBe('proved');
+  // From the stoop's corner to the step of the front edge, as anyone would lay it.
+  const ends = report.joints.map(({ from, to }) => [from, to]);
+  expect(ends).toContainEqual(
+    expect.arrayContaining([
+      { x: 120.5 * INCH, y: 0 },
+      { x: 108.1875 * INCH, y: 84.6875 * INCH },
+    ]),
+  );
 });
