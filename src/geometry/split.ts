@@ -12,17 +12,19 @@ export interface Chord {
   readonly to: Point;
 }
 
+const NONE: readonly Chord[] = [];
+
 /** The stretches of a straight cut that lie inside a polygon; where the cut itself ends inside, none reaches that end. */
 export function chordsIn(polygon: Polygon, from: Point, to: Point): readonly Chord[] {
   const { outer, holes } = polygon;
   const long = Math.hypot(to.x - from.x, to.y - from.y);
-  if (long === 0) return [];
+  if (long === 0) return NONE;
   const dx = (to.x - from.x) / long;
   const dy = (to.y - from.y) / long;
   const places: OnLine[] = [];
   placesOn(outer, from, dx, dy, places);
   for (const hole of holes) placesOn(hole, from, dx, dy, places);
-  if (places.length < 2) return [];
+  if (places.length < 2) return NONE;
   places.sort((a, b) => a.along - b.along);
   const chords: Chord[] = [];
   for (let i = 1; i < places.length; i++) {

@@ -25,7 +25,12 @@ export function smallJoints(seed: number): JointProblem {
     blockOuts: posted ? [spot] : [],
     oldJoints: draw.likely(0.2) ? [at(w / 2, 0)].filter(() => outer === ell) : [],
     fixed: [],
-    rules: { most: draw.oneOf([8, 10, 12]) * FOOT, ratio: 1.5, least: 2 * FOOT, angle: 60 },
+    rules: {
+      most: draw.oneOf([8, 10, 12]) * FOOT,
+      ratio: draw.oneOf([1.5, 1.5, 1.1]),
+      least: 2 * FOOT,
+      angle: 60,
+    },
     closeness: SIXTEENTH,
   };
 }

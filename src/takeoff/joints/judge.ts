@@ -25,11 +25,8 @@ interface Wish {
  * @param mustObey Looks for layouts that obey and for no others: ways that break a rule of their own are none.
  */
 export function judged(ground: Ground, laid: Laid, out: Uint8Array, mustObey: boolean): Judged {
-  const { needs, ways, clash, problem } = ground;
-  const isOpen = (way: number): boolean =>
-    out[way] === 0 &&
-    !laid.ways.includes(way) &&
-    !(mustObey && (ways[way]!.bad > 0 || laid.ways.some((one) => clash(one, way) > 0)));
+  const { needs, ways, problem } = ground;
+  const open = openWays(ground, laid, out, mustObey);
   let bad = laid.angles;
   let leastBad = laid.angles;
   const wishes: Wish[] = [];
@@ -37,35 +34,58 @@ export function judged(ground: Ground, laid: Laid, out: Uint8Array, mustObey: bo
     const joints = need.joints - laid.met[i]!;
     if (joints <= 0) return;
     bad += need.weight;
-    const open = need.ways.filter(isOpen);
-    if (open.length < joints) leastBad += need.weight;
-    else wishes.push({ ways: open, joints });
+    const mending = need.ways.filter((way) => open[way] === 1);
+    if (mending.length < joints) leastBad += need.weight;
+    else wishes.push({ ways: mending, joints });
   });
   for (const part of laid.parts) {
     if (part.bad === 0) continue;
     bad += part.bad;
-    const passing = passingThrough(ground, part).filter(({ way }) => isOpen(way));
-    const open = passing.map(({ way }) => way);
+    const mending: number[] = [];
+    let stretches = 1;
+    if (part.bad > part.stays) {
+      for (const { way, chords } of passingThrough(ground, part)) {
+        if (open[way] === 0) continue;
+        mending.push(way);
+        if (chords.length > stretches) stretches = chords.length;
+      }
+    }
     // Parting a sliver makes slivers: more than one is no better.
-    const mendable = part.bad > part.stays && open.length > 0;
+    const mendable = mending.length > 0;
     leastBad += mendable ? part.stays : part.bad;
     if (!mendable) continue;
     const most = (problem.rules.most + problem.closeness) ** 2;
-    const stretches = passing.reduce((sum, { chords }) => Math.max(sum, chords.length), 1);
     const joints = linesFor(Math.ceil(part.panel.area / most - SLACK), stretches);
-    wishes.push({ ways: open, joints: Math.min(open.length, joints) });
+    wishes.push({ ways: mending, joints: Math.min(mending.length, joints) });
   }
   wishes.sort((a, b) => a.ways.length - b.ways.length || b.joints - a.joints);
   const extra = Float64Array.from(ways, ({ length }) => length);
   let leastLength = laid.length;
   // Dual ascent: every wish is paid for from the lengths of the ways that would mend it, none of which is spent twice.
-  for (const { ways: open, joints } of wishes) {
-    const left = open.map((way) => extra[way]!).sort((a, b) => a - b);
+  for (const { ways: mending, joints } of wishes) {
+    const left = mending.map((way) => extra[way]!).sort((a, b) => a - b);
     for (let i = 0; i < joints; i++) leastLength += left[i]!;
     const spent = left[joints - 1]!;
-    for (const way of open) extra[way] = Math.max(0, extra[way]! - spent);
+    for (const way of mending) extra[way] = Math.max(0, extra[way]! - spent);
   }
   return { bad, length: laid.length, leastBad, leastLength, extra, next: wishes[0]?.ways ?? [] };
+}
+
+/** 1 for ways that may still be laid. */
+function openWays(
+  { ways, clash }: Ground,
+  laid: Laid,
+  out: Uint8Array,
+  mustObey: boolean,
+): Uint8Array {
+  const open = out.map((one) => 1 - one);
+  for (const way of laid.ways) open[way] = 0;
+  if (!mustObey) return open;
+  for (let way = 0; way < open.length; way++) {
+    if (open[way] === 0) continue;
+    if (ways[way]!.bad > 0 || laid.ways.some((one) => clash(one, way) > 0)) open[way] = 0;
+  }
+  return open;
 }
 
 /** Floats: a panel of just the largest area is one. */

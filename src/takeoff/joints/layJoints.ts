@@ -16,7 +16,7 @@ export interface JointLimits {
 /** Layouts looked at before the search gives up: some seconds. Our own limit. */
 const SEARCH = 100_000;
 /** How many layouts are gone on with from one joint to the next, and looked at in all. Our own limits. */
-const QUICK = { abreast: 2, each: 4, most: 100, stopped: 8 };
+const QUICK = { abreast: 2, each: 4, most: 80, stopped: 6 };
 const WIDE = { abreast: 32, each: 100, most: 8_000, stopped: 600 };
 
 /**
