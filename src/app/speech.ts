@@ -56,7 +56,16 @@ export function languageOf(tags: readonly string[]): Language {
 
 /** How dates are written in a language: as this device's own kind of it writes them, where it has one. */
 export function localeOf(language: Language): string {
-  return navigator.languages.find((tag) => spokenIn(tag) === language) ?? language;
+  return navigator.languages.find((tag) => spokenIn(tag) === language && isTag(tag)) ?? language;
+}
+
+/** Some systems name their language in ways that dates can't be written in (`en-US@posix`). */
+function isTag(tag: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(tag).length > 0;
+  } catch {
+    return false;
+  }
 }
 
 function spokenIn(tag: string): Language | undefined {

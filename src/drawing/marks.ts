@@ -30,7 +30,9 @@ export type Material =
   /** Round a buried line. */
   | 'tolerance'
   | 'lumber'
-  | 'paper';
+  | 'paper'
+  /** Printed black: the modules of a code. */
+  | 'ink';
 
 /** Names of line kinds (ISO 128: continuous, dashed, chain; wide and narrow). Painters hold width and dash. */
 export type LineStyle =

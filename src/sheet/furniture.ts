@@ -56,6 +56,17 @@ export function filled(rect: Rect, material: Material): Mark {
   return { kind: 'area', layer: 'labels', material, paths: [rectPath(rect)] };
 }
 
+/** Printed black within outlines, even-odd, each a list of corners in mm. */
+export function inked(
+  outlines: readonly (readonly { readonly x: number; readonly y: number }[])[],
+): Mark {
+  const paths = outlines.map((outline): Path => {
+    const [start, ...rest] = outline.map(({ x, y }) => point(x, y));
+    return { start: start!, segments: rest.map((to) => ({ to })), closed: true };
+  });
+  return { kind: 'area', layer: 'labels', material: 'ink', paths };
+}
+
 /** A symbol about a place, its angle in radians, counter-clockwise. */
 export function symbol(name: SymbolName, x: number, y: number, size: number, angle: number): Mark {
   return { kind: 'symbol', layer: 'labels', symbol: name, at: point(x, y), size, angle };

@@ -1,5 +1,6 @@
 import type { DrawingWords } from '../drawing/words/en.ts';
 import type { LayoutChoice } from '../takeoff/layout/layout.ts';
+import type { PrintedCode } from './code/jobCode.ts';
 import type { PageKind } from './pageKinds.ts';
 import type { PaperName, Turn } from './papers.ts';
 import type { Words } from './words/words.ts';
@@ -20,6 +21,8 @@ export interface SheetOptions {
   readonly pages?: readonly PageKind[];
   /** What to set out by; by rule when not said. */
   readonly setOut?: LayoutChoice;
+  /** What opens a copy of the job on a phone; none is printed when not said. */
+  readonly code?: PrintedCode;
   readonly words: PageWords;
   /** Written in the title block as they are: the sheet knows no clock. */
   readonly revision?: string;

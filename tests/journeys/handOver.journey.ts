@@ -1,7 +1,9 @@
 import { readFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
 import type { Locator, Page } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
 import { unzipSync } from 'fflate';
+import jsQR from 'jsqr';
 import {
   endWelcome,
   expect,
@@ -184,5 +186,49 @@ test.describe('on a phone', () => {
     for (const button of await dialog.getByRole('button').all()) {
       expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(44);
     }
+  });
+});
+
+test.describe('the code on the sheet', () => {
+  const ADDRESS = 'https://pads.example/yard/';
+  const BUILD = new URL('../../dist/', import.meta.url);
+  test.use({ serviceWorkers: 'block' });
+
+  test('is read from the page as it is painted, and opens the job', async ({ page, context }) => {
+    // A host that others could reach: on an address of this device alone no code is printed.
+    await context.route(`${ADDRESS}**`, (route) => {
+      const path = new URL(route.request().url()).pathname.replace('/yard/', '') || 'index.html';
+      return route.fulfill({ path: fileURLToPath(new URL(path, BUILD)) });
+    });
+    await page.goto(ADDRESS);
+    const area = await figure(page, 'net-area').textContent();
+    await endWelcome(page);
+    await go(page, 'sheet');
+    const last = page.locator('.sheet-page svg').last();
+    await expect(last).toContainText(words.sheet.layout.code.title);
+    const svg = await last.evaluate((drawn) => new XMLSerializer().serializeToString(drawn));
+    const { width, height, pixels } = await page.evaluate(async (text) => {
+      const image = new Image();
+      image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(text)}`;
+      await image.decode();
+      const canvas = new OffscreenCanvas(image.naturalWidth * 2, image.naturalHeight * 2);
+      const pen = canvas.getContext('2d')!;
+      pen.fillStyle = '#fff';
+      pen.fillRect(0, 0, canvas.width, canvas.height);
+      pen.drawImage(image, 0, 0, canvas.width, canvas.height);
+      const { data } = pen.getImageData(0, 0, canvas.width, canvas.height);
+      // A pixel a letter: as numbers they would take a minute to come over.
+      let dark = '';
+      for (let i = 0; i < data.length; i += 4) dark += data[i]! < 128 ? '1' : '0';
+      return { width: canvas.width, height: canvas.height, pixels: dark };
+    }, svg);
+    const rgba = new Uint8ClampedArray(pixels.length * 4).fill(255);
+    for (let i = 0; i < pixels.length; i++) if (pixels[i] === '1') rgba.fill(0, i * 4, i * 4 + 3);
+    const read = jsQR(rgba, width, height)?.data ?? '';
+    expect(read).toMatch(/^https:\/\/pads\.example\/yard\/#job1:\d+$/);
+    const phone = await context.newPage();
+    await phone.goto(read);
+    await expect(phone.getByRole('alert').filter({ hasText: 'Side yard landing' })).toBeVisible();
+    await expect(figure(phone, 'net-area')).toHaveText(area ?? '');
   });
 });

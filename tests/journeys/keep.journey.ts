@@ -165,6 +165,18 @@ test('after the first visit it opens with the server gone, and still figures', a
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: words.app.sheet.pdf }).click();
     expect((await readFile(await (await download).path())).subarray(0, 5).toString()).toBe('%PDF-');
+    const says = words.app.handOver;
+    await page.getByRole('button', { name: says.open }).click();
+    const field = page.getByLabel(says.link.label);
+    await expect(field).toHaveValue(/#job1\./);
+    const link = await field.inputValue();
+    const zip = page.waitForEvent('download');
+    await page.getByRole('button', { name: `${says.tables.all}: ${says.files.save}` }).click();
+    expect((await readFile(await (await zip).path())).subarray(0, 2).toString()).toBe('PK');
+    await page.goto('about:blank');
+    await page.goto(link);
+    await expect(figure(page, 'net-area')).toHaveText(/^144/);
+    await expect(page.getByRole('alert').filter({ hasText: 'No signal here' })).toBeVisible();
   } finally {
     server.kill();
     await context.close();

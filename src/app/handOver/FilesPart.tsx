@@ -8,6 +8,7 @@ import { keptChoice } from '../sheet/choice.ts';
 import { layOut } from '../sheet/layOut.ts';
 import { makePdf } from '../sheet/makePdf.ts';
 import { FileRow, type MadeFile } from './FileRow.tsx';
+import { makeJobCode } from './useJobCode.ts';
 
 interface FilesPartProps {
   readonly job: Job;
@@ -30,7 +31,10 @@ export function FilesPart({ job, takeoff, pages }: FilesPartProps) {
   );
   const pdf = useCallback(async (): Promise<MadeFile> => {
     if (!takeoff) throw new Error(words.app.handOver.wait);
-    const laid = pages ? { pages } : layOut(job, takeoff, keptChoice(job.units), setOut, speech);
+    const choice = keptChoice(job.units);
+    const laid = pages
+      ? { pages }
+      : layOut(job, takeoff, choice, setOut, speech, await makeJobCode(job));
     if ('failed' in laid) throw new Error(laid.failed);
     const content = await makePdf(laid.pages, job.name);
     return { name: fileNameOf(job, 'pdf'), content, type: PDF_TYPE };

@@ -1,7 +1,7 @@
 import { useId, useRef, useState } from 'react';
 import type { Job } from '../../job/job.ts';
 import { useWords } from '../SessionContext.ts';
-import { isLocal } from './localAddress.ts';
+import { reachOf } from './localAddress.ts';
 import { OutcomeNote } from './OutcomeNote.tsx';
 import { canSend, copyFrom, type Outcome, send } from './outcome.ts';
 import { ownAddress, useJobLink } from './useJobLink.ts';
@@ -61,7 +61,7 @@ function MadeLink({ url, name, easy, most }: MadeLinkProps) {
       <textarea id={id} ref={field} className="link-text" rows={2} readOnly value={url} />
       <p className="field-note">
         {words.length(url.length)} {easy ? null : words.notEasy(most)}{' '}
-        {isLocal(ownAddress()) ? words.local : null}
+        {words.reach[reachOf(ownAddress())]}
       </p>
       <div className="button-row">
         <button

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { useJobCode } from '../handOver/useJobCode.ts';
 import type { Desk } from '../jobs/desk.ts';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
 import { keepChoice, keptChoice, type SheetChoice } from '../sheet/choice.ts';
@@ -21,9 +22,11 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
   const guardOf = `${jobId} sheet`;
   // A sheet is only made of figures that are true of the job.
   const job = live.standing === 'current' ? live.of : null;
+  const code = useJobCode(choice.pages.includes('code') ? job : null);
   const laid = useMemo(
-    () => (job ? layOut(job, live.takeoff, choice, setOut, speech) : null),
-    [job, live.takeoff, choice, setOut, speech],
+    () =>
+      job && code !== 'making' ? layOut(job, live.takeoff, choice, setOut, speech, code) : null,
+    [job, live.takeoff, choice, setOut, speech, code],
   );
 
   function choose(next: SheetChoice) {

@@ -1,4 +1,5 @@
 import type { Job } from '../../job/job.ts';
+import type { PrintedCode } from '../../sheet/code/jobCode.ts';
 import { layoutSheet } from '../../sheet/layoutSheet.ts';
 import type { SheetPage } from '../../sheet/page.ts';
 import { pageWords } from '../../sheet/words/pageWords.ts';
@@ -16,6 +17,7 @@ export function layOut(
   choice: SheetChoice,
   setOut: LayoutChoice,
   { sheet, screen, terms }: Speech,
+  code: PrintedCode | null,
 ): Laid {
   const language = sheet ?? screen;
   try {
@@ -23,6 +25,7 @@ export function layOut(
       paper: choice.paper,
       pages: choice.pages,
       setOut,
+      ...(code ? { code } : {}),
       ...(choice.turn ? { turn: choice.turn } : {}),
       ...(choice.scale ? { scale: choice.scale } : {}),
       date: new Intl.DateTimeFormat(localeOf(language === 'both' ? 'en' : language), {

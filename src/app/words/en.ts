@@ -223,6 +223,7 @@ export const en = {
       'set-out': 'Squaring and layout tables',
       order: 'Material list',
       cautions: 'Cautions, and what was taken as so',
+      code: 'Code that opens the job',
     },
     scale: 'Scale',
     bestTurn: 'As fits best',

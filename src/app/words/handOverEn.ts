@@ -33,8 +33,11 @@ export const handOverEn = {
     length: (count: number) => `${count} characters.`,
     notEasy: (most: number) =>
       `Some messengers cut a message at ${most} characters: send it by mail, or send the job file.`,
-    local:
-      'This page was opened from this device or its own network. The link opens only where that address can be reached.',
+    reach: {
+      device: 'This page is open at an address of this device alone: the link opens nowhere else.',
+      network: 'This page is open at an address of your own network: the link opens only there.',
+      anywhere: '',
+    },
     copy: 'Copy link',
     send: 'Send link…',
     copied: 'Copied.',

@@ -4,6 +4,7 @@ import type { Job } from '../../job/job.ts';
 import type { Note, Station, Ticket } from '../../takeoff/figure.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { tickets } from '../../takeoff/tickets.ts';
+import { codeBlocks } from '../code/codeBlocks.ts';
 import { printable } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { PageKind } from '../pageKinds.ts';
@@ -65,11 +66,22 @@ export function listPages(
         ]
       : []),
     ...(wanted.has('order') || wanted.has('cautions') ? crewNotes(job, width, plain, options) : []),
+    ...(wanted.has('code') ? codeOnList(wanted, width, options) : []),
   ];
   const all = lacks
     ? [...blocks, ...paragraph(options.words.sheet.layout.lettersMissing, width)]
     : blocks;
   return all.length > 0 ? flow(all, columns) : [];
+}
+
+/** That no code can be had is said only where nothing else is printed. */
+function codeOnList(
+  { size }: ReadonlySet<PageKind>,
+  width: number,
+  { code, words }: SheetOptions,
+): readonly Block[] {
+  if (!code || (code.is === 'no-address' && size > 1)) return [];
+  return codeBlocks(code, width, words.sheet.layout);
 }
 
 function materialBlocks(

@@ -21,6 +21,7 @@ const FILLS: Readonly<
   tolerance: { ground: '#ececec', hatch: null },
   lumber: { ground: '#f0dfb8', hatch: null },
   paper: { ground: PAPER, hatch: null },
+  ink: { ground: INK, hatch: null },
 };
 
 const HATCH: Stroke = { width: 0.14, dash: [], colour: INK };

@@ -83,6 +83,20 @@ export const layoutEn = {
     `${mark}: ${feature}, its corner ${letter}.`,
   measured: 'Measured',
   notes: 'Notes for the crew',
+  code: {
+    title: 'Open this job on a phone',
+    says: 'Point the camera here. A copy of the job opens as it was when this was printed; nothing of it is kept on a server.',
+    correction: {
+      M: 'QR code, error correction M: about 15 % of it may be lost.',
+      L: 'QR code, error correction L: about 7 % of it may be lost. Keep it flat and clean.',
+    },
+    none: {
+      'too-large': 'This job is too large for a code. Hand it over as a job file.',
+      failed: 'The code could not be made this time. Hand the job over as a job file.',
+      'no-address':
+        'No code: the page was open at an address that no other device can reach. Hand the job over as a job file.',
+    },
+  },
   forms: formsSheetEn,
   steel: steelSheetEn,
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',

@@ -22,6 +22,7 @@ const FILLS: Readonly<Record<Material, Fill>> = {
   tolerance: { ground: 'tolerance', hatch: null },
   lumber: { ground: 'lumber', hatch: null },
   paper: { ground: 'paper', hatch: null },
+  ink: { ground: 'ink', hatch: null },
 };
 
 /** Fills the current path with a material. */
