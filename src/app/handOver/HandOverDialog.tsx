@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { createPortal } from 'react-dom';
 import type { SheetPage } from '../../sheet/page.ts';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
 import { FilesPart } from './FilesPart.tsx';
@@ -21,7 +22,8 @@ export function HandOverDialog({ pages, onClose }: HandOverDialogProps) {
   useEffect(() => dialog.current?.showModal(), []);
   // What is handed on must be true of the job.
   const takeoff = live.standing === 'current' && live.of === job ? live.takeoff : null;
-  return (
+  // Apart from where it was opened, whose buttons have a look of their own.
+  return createPortal(
     <dialog
       ref={dialog}
       className="jobs hand-over"
@@ -43,6 +45,7 @@ export function HandOverDialog({ pages, onClose }: HandOverDialogProps) {
       <FilesPart job={job} takeoff={takeoff} pages={pages} />
       {takeoff ? <SketchPart job={job} takeoff={takeoff} /> : null}
       {takeoff ? <TablesPart job={job} takeoff={takeoff} /> : null}
-    </dialog>
+    </dialog>,
+    document.body,
   );
 }

@@ -229,6 +229,7 @@ export const es = (terms: TermsEs): AppWords => ({
       layout: 'Trazo con todas las medidas',
       forms: `${terms.form.One} y estacas`,
       steel: 'Acero',
+      code: 'Código que abre el trabajo',
       'set-out': 'Tablas para escuadrar y trazar',
       order: 'Lista de materiales',
       cautions: 'Precauciones, y lo que se da por hecho',

@@ -34,8 +34,12 @@ export const handOverEs: typeof handOverEn = {
     length: (count) => `${count} letras y signos.`,
     notEasy: (most) =>
       `Hay servicios que cortan un mensaje a ${most} letras y signos: mándelo por correo, o mande el archivo de trabajo.`,
-    local:
-      'Esta página se abrió desde este aparato o su propia red. El enlace abre solo donde se alcanza esa dirección.',
+    reach: {
+      device:
+        'Esta página se abrió en una dirección de este aparato nada más: el enlace no abre en ningún otro.',
+      network: 'Esta página se abrió en una dirección de su propia red: el enlace abre solo ahí.',
+      anywhere: '',
+    },
     copy: 'Copiar enlace',
     send: 'Mandar enlace…',
     copied: 'Copiado.',

@@ -81,6 +81,21 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     setOutMark: (mark, feature, letter) => `${mark}: ${feature}, su esquina ${letter}.`,
     measured: 'Medido',
     notes: 'Notas para la cuadrilla',
+    code: {
+      title: 'Abra este trabajo en un teléfono',
+      says: 'Apunte la cámara aquí. Se abre una copia del trabajo como estaba cuando se imprimió; nada se guarda en un servidor.',
+      correction: {
+        M: 'Código QR, corrección de errores M: se puede perder cerca del 15 %.',
+        L: 'Código QR, corrección de errores L: se puede perder cerca del 7 %. Manténgalo plano y limpio.',
+      },
+      none: {
+        'too-large':
+          'Este trabajo es demasiado grande para un código. Entréguelo como archivo de trabajo.',
+        failed: 'Esta vez no se pudo hacer el código. Entregue el trabajo como archivo de trabajo.',
+        'no-address':
+          'Sin código: la página estaba abierta en una dirección que ningún otro aparato alcanza. Entregue el trabajo como archivo de trabajo.',
+      },
+    },
     forms: formsSheetEs(terms),
     steel: steelSheetEs,
     lettersMissing: 'Una letra que esta tipografía no tiene se imprime como “?”.',
