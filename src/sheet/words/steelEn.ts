@@ -182,7 +182,7 @@ export const steelNotes: Readonly<Record<SteelNoteCode, string>> = {
   'bars-size':
     'Bars can’t be counted: the spacing and the length of a bar must be more than nothing, cover and lap not below it. Set them under practices.',
   'bars-stock-short':
-    'A lap of {lap} and the bars at inside corners must be shorter than a bar of {stock}. Set a longer bar, a shorter lap or corner bar.',
+    'A lap of {lap} must be no more than half a bar of {stock}, and the bars at inside corners no longer than one. Set a longer bar, a shorter lap or corner bar.',
   'bars-no-room':
     'With {cover} of cover on every edge no room is left for bars. Make the cover smaller, or leave the bars out.',
   'bars-too-many':

@@ -188,7 +188,7 @@ export const steelEs: SteelWords = {
     'bars-size':
       'Las varillas no se pueden contar: la separación y el largo de una varilla deben ser más que nada, recubrimiento y traslape no menos. Póngalos en las prácticas.',
     'bars-stock-short':
-      'Un traslape de {lap} y las varillas de esquinas interiores deben ser más cortos que una varilla de {stock}. Ponga una varilla más larga, o un traslape o varilla de esquina más cortos.',
+      'Un traslape de {lap} no debe pasar de media varilla de {stock}, y las varillas de esquinas interiores no deben ser más largas que una. Ponga una varilla más larga, o un traslape o varilla de esquina más cortos.',
     'bars-no-room':
       'Con {cover} de recubrimiento en cada orilla no queda lugar para varillas. Haga más chico el recubrimiento, o deje las varillas.',
     'bars-too-many':

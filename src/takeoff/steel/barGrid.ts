@@ -35,7 +35,8 @@ export function barGrid(
     return withheld(tradeNote('steel', 'stop', 'bars-size'));
   }
   const laps = { lap: length(lap), stock: length(stockLength) };
-  if (lap >= stockLength || cornerLength > stockLength) {
+  // Past half a bar three of them would lie beside each other: a length typed wrong.
+  if (2 * lap > stockLength || cornerLength > stockLength) {
     return withheld(tradeNote('steel', 'stop', 'bars-stock-short', { facts: laps }));
   }
   const inset = insetPolygons(polygons, cover);

@@ -98,3 +98,15 @@ describe('the real shape', () => {
     expect(broken.length).toBeGreaterThanOrEqual(2);
   });
 });
+
+test.each([
+  ['a lap past half a bar', { stockLength: 29 * INCH }],
+  ['a corner bar longer than a bar', { cornerLength: 21 * FOOT }],
+])('%s: withheld, and said how to mend it', (_, change) => {
+  const job = slab(20, 12);
+  const { steel, notes } = takeoff(
+    steeled(job, { kind: 'bars', bars: { ...job.practices.steel.bars, ...change } }),
+  );
+  expect(steel?.bars).toBeUndefined();
+  expect(notes.map(({ code, weight }) => `${weight} ${code}`)).toContain('stop bars-stock-short');
+});
