@@ -1,4 +1,4 @@
-/** `npm run takeoff -- <job.json> [--text [--workings]]`: the takeoff of a job file, without a browser. */
+/** `npm run takeoff -- <job.json>`: the takeoff of a job file, its tables or a link to it, without a browser. */
 import { readFileSync } from 'node:fs';
 import type { Job } from '../job/job.ts';
 import { parseJob } from '../job/parse.ts';
@@ -7,6 +7,7 @@ import type { Words } from '../sheet/words/words.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { takeoff } from '../takeoff/takeoff.ts';
 import { EXIT, type Exit } from './exits.ts';
+import { jobLinkLine, tablesWritten } from './handOver.ts';
 import { readTakeoffGiven } from './takeoffGiven.ts';
 import { takeoffJson } from './takeoffJson.ts';
 import { ticketText } from './ticketText.ts';
@@ -42,11 +43,25 @@ async function run(given: readonly string[]): Promise<Exit> {
   }
   const job = read.value;
   const result = await searchedTakeoff(words, job, asked.seconds);
-  process.stdout.write(
-    asked.text
-      ? ticketText(words, job, result, asked.workings)
-      : `${JSON.stringify(takeoffJson(words, job, result), null, 2)}\n`,
-  );
+  const { csv, link } = asked;
+  if (csv !== undefined || link !== undefined) {
+    const outs = [
+      ...(link === undefined ? [] : [jobLinkLine(words, job, link)]),
+      ...(csv === undefined ? [] : [tablesWritten(words, job, result, csv)]),
+    ];
+    process.stdout.write(outs.map(({ out }) => out).join(''));
+    const whys = outs.flatMap(({ why }) => (why === undefined ? [] : [why]));
+    if (whys.length > 0) {
+      say(whys);
+      return EXIT.refused;
+    }
+  } else {
+    process.stdout.write(
+      asked.text
+        ? ticketText(words, job, result, asked.workings)
+        : `${JSON.stringify(takeoffJson(words, job, result), null, 2)}\n`,
+    );
+  }
   const stops = result.notes.filter(({ weight }) => weight === 'stop');
   if (stops.length === 0) return EXIT.done;
   say([words.cli.withheld, ...stops.map((note) => `  ${sayNote(words, note, job.units)}`)]);

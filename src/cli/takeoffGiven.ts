@@ -21,6 +21,10 @@ type TakeoffAsked =
       readonly workings: boolean;
       /** How long the slow searches may take in all; 0 leaves it at first answers. */
       readonly seconds: number;
+      /** The folder that the tables go to. */
+      readonly csv?: string;
+      /** The address of the app that a link to the job should open. */
+      readonly link?: string;
     };
 
 const MOST_SECONDS = 3600;
@@ -47,6 +51,8 @@ function readAsked(given: readonly string[], { cli }: Words): TakeoffAsked {
   let workings = false;
   // Unasked, the same job gives the same answer on a slow machine as on a quick one.
   let seconds = 0;
+  let csv: string | undefined;
+  let link: string | undefined;
   for (let at = 0; at < given.length; at += 1) {
     const one = given[at]!;
     if (one === '--text') text = true;
@@ -58,13 +64,33 @@ function readAsked(given: readonly string[], { cli }: Words): TakeoffAsked {
       if (!(seconds <= MOST_SECONDS)) {
         return wrong(filled(cli.searchSeconds, { typed, most: `${MOST_SECONDS}` }));
       }
+    } else if (one === '--csv') {
+      at += 1;
+      csv = given[at] ?? '';
+      if (csv === '' || csv.startsWith('-')) return wrong(cli.csvFolder);
+    } else if (one === '--link') {
+      at += 1;
+      link = given[at] ?? '';
+      if (!isWebAddress(link)) return wrong(filled(cli.linkAddress, { typed: link }));
     } else if (one.startsWith('-') && one !== '-') {
       return wrong(filled(cli.unknownOption, { option: one }));
     } else files.push(one);
   }
   const [file, ...more] = files;
   if (file === undefined || more.length > 0) return wrong(cli.oneFile);
-  return { is: 'job', file, text, workings, seconds };
+  return {
+    is: 'job',
+    file,
+    text,
+    workings,
+    seconds,
+    ...(csv === undefined ? {} : { csv }),
+    ...(link === undefined ? {} : { link }),
+  };
+}
+
+function isWebAddress(typed: string): boolean {
+  return /^https?:/i.test(typed) && URL.canParse(typed);
 }
 
 function wrong(why: string): TakeoffAsked {

@@ -1,14 +1,16 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { parseJob } from '../../src/job/parse.ts';
 import { serializeJob } from '../../src/job/serialize.ts';
 import { blankJob } from '../../src/job/start.ts';
+import { jobFromLink } from '../../src/storage/link/jobLink.ts';
 import { BOARD_FIGURE_KEYS } from '../../src/takeoff/boards/keys.ts';
 import { FIGURE_KEYS } from '../../src/takeoff/keys.ts';
 import { STAKE_FIGURE_KEYS } from '../../src/takeoff/stakes/keys.ts';
+import { chance } from '../random/chance.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 const RECTANGLE = join(ROOT, 'tests/cases/rectangle-10x12/job.json');
@@ -99,6 +101,38 @@ describe('takeoff', () => {
     expect(stderr).toBe('');
     expect(status).toBe(0);
     expect(proofOf({ stdout })).toEqual({ is: 'proved', seconds: expect.any(Number) });
+  });
+
+  test('--csv writes every table into a folder, --link prints a link to a copy of the job', () => {
+    const tables = join(folder, 'new', 'tables');
+    const link = ['--link', 'https://pads.example/yard/'];
+    const { status, stdout, stderr } = run('takeoff', [RECTANGLE, '--csv', tables, ...link]);
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+    const [url, ...paths] = stdout.trimEnd().split('\n');
+    expect(jobFromLink(new URL(url!).hash)).toEqual(parseJob(readFileSync(RECTANGLE, 'utf8')));
+    expect(
+      readdirSync(tables)
+        .map((name) => join(tables, name))
+        .sort(),
+    ).toEqual(paths.sort());
+    expect(readFileSync(join(tables, 'Figures.csv'), 'utf8')).toMatch(
+      /^Mix,Bags,59 bags,59,number,to get\r$/m,
+    );
+  });
+
+  test('2: a folder that can’t be written, and a link that would be too long', () => {
+    const there = file('a-file', '');
+    expect(run('takeoff', [RECTANGLE, '--csv', there])).toMatchObject({ status: 2, stdout: '' });
+    const read = parseJob(readFileSync(RECTANGLE, 'utf8'));
+    if (!read.ok) throw new Error('The case is a good job.');
+    const { whole } = chance(4);
+    const notes = Array.from({ length: 6_000 }, () => String.fromCodePoint(whole(0x4e00, 0x9fff)));
+    const long = file('long.json', serializeJob({ ...read.value, notes: notes.join('') }));
+    const { status, stdout, stderr } = run('takeoff', [long, '--link', 'https://pads.example/']);
+    expect(status).toBe(2);
+    expect(stdout).toBe('');
+    expect(stderr).toContain('Send the job file instead.');
   });
 
   test('1: a job whose figures are withheld', () => {

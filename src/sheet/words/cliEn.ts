@@ -1,11 +1,14 @@
 /** What the command line says. */
 export const cli = {
   takeoffUsage: `Usage: npm run takeoff -- <job.json> [--text [--workings]] [--search <seconds>] [--language <code>]
+                                   [--csv <folder>] [--link <address>]
   <job.json>  a job file exported from Notchpad; - reads it from standard input
   --text      print tickets to read instead of JSON
   --workings  with --text: the working under each figure
   --search    look so many seconds for a better board plan; without it, the plan is the first answer
   --language  en or es; without it, en
+  --csv       write every table as a CSV file into this folder, instead of JSON
+  --link      print a link that opens a copy of the job in the Notchpad at this address, instead of JSON
   --help      print this
 Exit codes: 0 all figured, 1 some figures withheld, 2 file refused, 3 wrong use.`,
   schemaUsage: `Usage: npm run schema [-- <file>]
@@ -15,6 +18,10 @@ Exit codes: 0 written, 2 file can't be written, 3 wrong use.`,
   oneFile: 'Give one job file.',
   unknownOption: 'There is no option {option}.',
   unknownLanguage: '--language takes {languages}, not “{typed}”.',
+  csvFolder: '--csv takes a folder to write to.',
+  linkAddress: '--link takes an address that begins with https:// or http://, not “{typed}”.',
+  linkTooLong:
+    'The link would be {length} characters long; no more than {most} is sure to arrive. Send the job file instead.',
   searchSeconds: '--search takes seconds from 0 to {most}, not “{typed}”.',
   searchFailed:
     'The search for a better board plan failed, and the plan is the first answer: {why}',

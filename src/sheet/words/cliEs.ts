@@ -3,11 +3,14 @@ import type { cli } from './cliEn.ts';
 /** What the command line says. Options keep their names. */
 export const cliEs: typeof cli = {
   takeoffUsage: `Uso: npm run takeoff -- <trabajo.json> [--text [--workings]] [--search <segundos>] [--language <código>]
+                                   [--csv <carpeta>] [--link <dirección>]
   <trabajo.json>  un archivo de trabajo exportado de Notchpad; - lo lee de la entrada estándar
   --text          imprime boletas para leer en vez de JSON
   --workings      con --text: el cálculo debajo de cada cantidad
   --search        busca tantos segundos un mejor plan de tablas; sin esto, el plan es la primera respuesta
   --language      en o es; sin esto, en
+  --csv           escribe cada tabla como archivo CSV en esta carpeta, en vez de JSON
+  --link          imprime un enlace que abre una copia del trabajo en el Notchpad de esta dirección, en vez de JSON
   --help          imprime esto
 Códigos de salida: 0 todo calculado, 1 algunas cantidades no se dan, 2 archivo rechazado, 3 mal uso.`,
   schemaUsage: `Uso: npm run schema [-- <archivo>]
@@ -17,6 +20,10 @@ Códigos de salida: 0 escrito, 2 el archivo no se puede escribir, 3 mal uso.`,
   oneFile: 'Dé un solo archivo de trabajo.',
   unknownOption: 'No hay opción {option}.',
   unknownLanguage: '--language puede ser {languages}, no “{typed}”.',
+  csvFolder: '--csv lleva una carpeta donde escribir.',
+  linkAddress: '--link lleva una dirección que empieza con https:// o http://, no “{typed}”.',
+  linkTooLong:
+    'El enlace tendría {length} letras y signos; solo hasta {most} es seguro que llegue. Mande mejor el archivo de trabajo.',
   searchSeconds: '--search lleva segundos de 0 a {most}, no “{typed}”.',
   searchFailed:
     'La búsqueda de un mejor plan de tablas falló, y el plan es la primera respuesta: {why}',
