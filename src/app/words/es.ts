@@ -78,10 +78,10 @@ export const es = (terms: TermsEs): AppWords => ({
     redo: 'Rehacer',
     undoWhat: (what) => `Deshacer: ${what}`,
     redoWhat: (what) => `Hacer otra vez: ${what}`,
-    fit: 'Toda la obra',
+    fit: 'Ver todo',
     tools: {
       pick: 'Escoger y mover',
-      pan: 'Mirar alrededor',
+      pan: 'Mover vista',
       'draw-pad': 'Plancha',
       'draw-existing-slab': 'Losa existente',
       'draw-building-line': 'Línea de pared',
