@@ -4,14 +4,8 @@ import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { filled, frame, line, symbol } from '../furniture.ts';
 import type { PageWords } from '../sheetOptions.ts';
-import {
-  groundRows,
-  heading,
-  type LegendRow,
-  runningSample,
-  SAMPLE_MM,
-  signRow,
-} from './legend.ts';
+import { groundRows, heading, runningSample, SAMPLE_MM, signRow } from './legend.ts';
+import type { LegendRow } from './legendRow.ts';
 import { utilityRows } from './utilityLegend.ts';
 
 /** From the left of a row to its words, mm: there are no letters between. */
@@ -32,19 +26,19 @@ export function formsLegendRows(
   const row = signRow(WORDS_MM);
   return [
     heading(words.legend),
-    ...(forms ? [row(boardSample, boards ? words.board : words.bareBoard)] : []),
-    ...(spliced > 0 ? [row(spliceSample, words.splice)] : []),
-    ...(stakes ? [row(alone('stake', STAKE_MM), words.stake)] : []),
-    ...(hands ? [row(alone('stake-hand', STAKE_MM), words.hand)] : []),
-    ...(kickers ? [row(kickedSample, words.kicked)] : []),
-    ...(how.has('inside-stake') ? [row(alone('stake-inside', STAKE_MM), words.inside)] : []),
-    ...(how.has('kicker') ? [row(kickerSample, words.kicker)] : []),
-    ...(how.has('spreader') ? [row(spreaderSample, words.spreader)] : []),
-    ...(how.has('weight') ? [row(alone('weight', WEIGHT_MM), words.weight)] : []),
+    ...(forms ? row(boardSample, boards ? words.board : words.bareBoard) : []),
+    ...(spliced > 0 ? row(spliceSample, words.splice) : []),
+    ...(stakes ? row(alone('stake', STAKE_MM), words.stake) : []),
+    ...(hands ? row(alone('stake-hand', STAKE_MM), words.hand) : []),
+    ...(kickers ? row(kickedSample, words.kicked) : []),
+    ...(how.has('inside-stake') ? row(alone('stake-inside', STAKE_MM), words.inside) : []),
+    ...(how.has('kicker') ? row(kickerSample, words.kicker) : []),
+    ...(how.has('spreader') ? row(spreaderSample, words.spreader) : []),
+    ...(how.has('weight') ? row(alone('weight', WEIGHT_MM), words.weight) : []),
     ...(stakes && stakes.broken.length > 0
-      ? [row(alone('look-here', LOOK_HERE_MM), words.lookHere)]
+      ? row(alone('look-here', LOOK_HERE_MM), words.lookHere)
       : []),
-    ...(stakes ? [row(runningSample, words.running)] : []),
+    ...(stakes ? row(runningSample, words.running) : []),
     ...groundRows(job, layout, WORDS_MM),
     ...utilityRows(job, pageWords, WORDS_MM),
   ];

@@ -4,10 +4,10 @@ import type { Feature, Job } from '../../job/job.ts';
 import { EDGE_KINDS } from '../../takeoff/outline/pour.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { filled, frame, line, symbol, text } from '../furniture.ts';
-import { shortened } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { PageWords } from '../sheetOptions.ts';
 import type { LayoutWords } from '../words/layout.ts';
+import { type LegendRow, rowsSaying } from './legendRow.ts';
 import { utilityRows } from './utilityLegend.ts';
 
 export const ROW_MM = 4.7;
@@ -26,8 +26,6 @@ const GROUND: readonly (readonly [Ground & Material, readonly Feature['kind'][]]
   ['no-stake', ['no-stake-zone']],
 ];
 
-export type LegendRow = (x: number, y: number, width: number) => readonly Mark[];
-
 /** A row for each kind of edge and ground that is on the plan. */
 export function legendRows(
   job: Job,
@@ -36,22 +34,17 @@ export function legendRows(
 ): readonly LegendRow[] {
   const { layout } = sheet;
   const kinds = EDGE_KINDS.filter((kind) => pour && pour.lengthByKind[kind] > 0);
-  const edges = kinds.map(
-    (kind): LegendRow =>
-      (x, y, width) => [
-        line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, EDGE_STYLES[kind]),
-        text(drawing.letters[kind], x + SAMPLE_MM + 2, y, { height: TEXT_MM, style: 'label' }),
-        said(layout.edgeKinds[kind], x + WORDS_MM, y, width - WORDS_MM),
-      ],
+  const edges = kinds.flatMap((kind) =>
+    rowsSaying(layout.edgeKinds[kind], WORDS_MM, (x, y) => [
+      line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, EDGE_STYLES[kind]),
+      text(drawing.letters[kind], x + SAMPLE_MM + 2, y, { height: TEXT_MM, style: 'label' }),
+    ]),
   );
   const strip: readonly LegendRow[] =
     joints && joints.isolation.length > 0
-      ? [
-          (x, y, width) => [
-            line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, 'strip'),
-            said(layout.strip, x + WORDS_MM, y, width - WORDS_MM),
-          ],
-        ]
+      ? rowsSaying(layout.strip, WORDS_MM, (x, y) => [
+          line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, 'strip'),
+        ])
       : [];
   return [
     ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip] : []),
@@ -59,10 +52,6 @@ export function legendRows(
     // Their words begin where the letters of the edges stand.
     ...utilityRows(job, { sheet, drawing }, SAMPLE_MM + 2),
   ];
-}
-
-export function said(words: string, x: number, y: number, width: number): Mark {
-  return text(shortened(words, TEXT_MM, width), x, y, { height: TEXT_MM });
 }
 
 export function heading(words: string): LegendRow {
@@ -75,16 +64,12 @@ export function heading(words: string): LegendRow {
  */
 export function groundRows(job: Job, layout: LayoutWords, words: number): readonly LegendRow[] {
   const drawn = new Set(job.features.map(({ kind }) => kind));
-  const grounds = GROUND.filter(([, of]) => of.some((kind) => drawn.has(kind))).map(
-    ([material]): LegendRow =>
-      (x, y, width) => {
+  const grounds = GROUND.filter(([, of]) => of.some((kind) => drawn.has(kind))).flatMap(
+    ([material]) =>
+      rowsSaying(layout.materials[material], words, (x, y) => {
         const box: Rect = { x, y: y - 2.9, width: SAMPLE_MM, height: 3.5 };
-        return [
-          filled(box, material),
-          frame(box),
-          said(layout.materials[material], x + words, y, width - words),
-        ];
-      },
+        return [filled(box, material), frame(box)];
+      }),
   );
   return grounds.length > 0 ? [heading(layout.ground), ...grounds] : [];
 }
@@ -95,11 +80,8 @@ export function groundRows(job: Job, layout: LayoutWords, words: number): readon
  */
 export function signRow(
   words: number,
-): (sample: (x: number, y: number) => readonly Mark[], what: string) => LegendRow {
-  return (sample, what) => (x, y, width) => [
-    ...sample(x, y - 1.1),
-    said(what, x + words, y, width - words),
-  ];
+): (sample: (x: number, y: number) => readonly Mark[], what: string) => readonly LegendRow[] {
+  return (sample, what) => rowsSaying(what, words, (x, y) => sample(x, y - 1.1));
 }
 
 /** Distances from a ring along a line, each at a tick. */

@@ -10,7 +10,8 @@ import type { SheetOptions } from '../sheetOptions.ts';
 import { BARS_HEIGHT, bars } from './bars.ts';
 import type { ScaledPlan } from './fitPlan.ts';
 import { keyedLine } from './keyTable.ts';
-import { type LegendRow, ROW_MM, TEXT_MM } from './legend.ts';
+import { ROW_MM, TEXT_MM } from './legend.ts';
+import type { LegendRow } from './legendRow.ts';
 import { NOTICE_LINES, NOTICE_MM, type PlanFrame, roomFor } from './planFrame.ts';
 
 /** What is said of runs and seams without room for their distances: which they are, or that there are many. */

@@ -5,14 +5,8 @@ import type { Takeoff } from '../../takeoff/result.ts';
 import { formatLength } from '../../units/length.ts';
 import { line, symbol } from '../furniture.ts';
 import type { PageWords } from '../sheetOptions.ts';
-import {
-  groundRows,
-  heading,
-  type LegendRow,
-  runningSample,
-  SAMPLE_MM,
-  signRow,
-} from './legend.ts';
+import { groundRows, heading, runningSample, SAMPLE_MM, signRow } from './legend.ts';
+import type { LegendRow } from './legendRow.ts';
 import { utilityRows } from './utilityLegend.ts';
 
 /** From the left of a row to its words, mm: there are no letters between. */
@@ -38,22 +32,20 @@ export function steelLegendRows(
   const chairsDrawn = areChairsDrawn(chairs, gridPerMm);
   return [
     heading(words.legend),
-    ...(mesh ? [row(pieceSample, words.piece)] : []),
+    ...(mesh ? row(pieceSample, words.piece) : []),
     ...(mesh && mesh.plan.pieces.length > 1
-      ? [row(lapSample, words.lap(length(Math.min(mesh.plan.lapAlong, mesh.plan.lapAcross))))]
+      ? row(lapSample, words.lap(length(Math.min(mesh.plan.lapAlong, mesh.plan.lapAcross))))
       : []),
-    ...(bars ? [row(stroke('bar'), words.bar(bars.size))] : []),
-    ...(bars && bars.cuts.laps > 0 ? [row(lappedSample, words.barLap(length(bars.lap)))] : []),
-    ...(bars && bars.corners > 0 ? [row(stroke('bar-corner'), words.corner)] : []),
+    ...(bars ? row(stroke('bar'), words.bar(bars.size)) : []),
+    ...(bars && bars.cuts.laps > 0 ? row(lappedSample, words.barLap(length(bars.lap))) : []),
+    ...(bars && bars.corners > 0 ? row(stroke('bar-corner'), words.corner) : []),
     ...(chairs && chairs.length > 0
-      ? [
-          chairsDrawn
-            ? row(chairSample, words.chair(length(supports.spacing)))
-            : row(() => [], words.chairsNotDrawn(length(supports.spacing))),
-        ]
+      ? chairsDrawn
+        ? row(chairSample, words.chair(length(supports.spacing)))
+        : row(() => [], words.chairsNotDrawn(length(supports.spacing)))
       : []),
     ...(dowels && dowels.seams.length > 0
-      ? [row(dowelSample, words.dowel), row(runningSample, words.running)]
+      ? [...row(dowelSample, words.dowel), ...row(runningSample, words.running)]
       : []),
     ...groundRows(job, layout, WORDS_MM),
     ...utilityRows(job, pageWords, WORDS_MM),

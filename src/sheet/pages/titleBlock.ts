@@ -67,7 +67,12 @@ export function titleBlock(
             style: 'title',
           }),
         ]
-      : [text(facts.sheet, middle.x, y + 5.5, { height: 3.2, style: 'title' })]),
+      : [
+          text(shortened(facts.sheet, 3.2, middle.width), middle.x, y + 5.5, {
+            height: 3.2,
+            style: 'title',
+          }),
+        ]),
     ...lines(
       [...(facts.scale ? [layout.figuresRule, layout.sizes] : []), layout.units[job.units]],
       middle,

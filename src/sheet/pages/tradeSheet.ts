@@ -10,7 +10,8 @@ import type { SheetOptions } from '../sheetOptions.ts';
 import { type Block, flow, heading, paragraph } from './blocks.ts';
 import { fitPlan } from './fitPlan.ts';
 import { columnsOf, keyedBlocks, type Plain } from './jobBlocks.ts';
-import { type LegendRow, ROW_MM } from './legend.ts';
+import { ROW_MM } from './legend.ts';
+import type { LegendRow } from './legendRow.ts';
 import { type PlanFrame, planFrames } from './planFrame.ts';
 import { planParts, type UnmeasuredWords } from './planPage.ts';
 

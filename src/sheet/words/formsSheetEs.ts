@@ -13,7 +13,7 @@ export const formsSheetEs = ({ form, bag }: TermsEs): typeof formsSheetEn => ({
   kicked: 'Estaca con pie de amigo',
   inside: 'Por dentro: sacar, tapar hoyo',
   kicker: 'Pie de amigo desde más afuera',
-  spreader: 'Separador contra lo que ya está',
+  spreader: 'Separador a lo existente',
   weight: `Peso: ${bag.many} o bloques`,
   lookHere: 'Revise: no cumple la regla',
   running: 'Distancias desde el aro',

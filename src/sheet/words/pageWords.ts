@@ -1,8 +1,11 @@
 import { drawingWords } from '../../drawing/words/byLanguage.ts';
 import type { Language } from '../../drawing/words/language.ts';
 import type { TermChoice } from '../../drawing/words/terms.ts';
+import { termsEs } from '../../drawing/words/termsEs.ts';
 import type { PageWords } from '../sheetOptions.ts';
 import { sheetWords } from './byLanguage.ts';
+import type { LayoutWords } from './layout.ts';
+import { pair } from './pair.ts';
 
 /** What a sheet is written in: one language, or English and Spanish beside each other, for a crew that speaks both. */
 export type SheetLanguage = Language | 'both';
@@ -20,8 +23,19 @@ export function pageWords(language: SheetLanguage, terms: TermChoice): PageWords
   // A measure is written once: its unit reads the same.
   const { areaByLength, loads, weightByArea } = first.sheet;
   const { services } = first.drawing;
+  const sheet = paired(first.sheet, second.sheet);
   return {
-    sheet: { ...paired(first.sheet, second.sheet), areaByLength, loads, weightByArea },
+    sheet: {
+      ...sheet,
+      areaByLength,
+      loads,
+      weightByArea,
+      layout: {
+        ...sheet.layout,
+        ...narrow,
+        forms: { ...sheet.layout.forms, title: pair('Forms', termsEs(terms).form.One) },
+      },
+    },
     drawing: {
       ...first.drawing,
       services: mapped(services, (service, key) => ({
@@ -32,9 +46,27 @@ export function pageWords(language: SheetLanguage, terms: TermChoice): PageWords
   };
 }
 
-export function pair(one: string, other: string): string {
-  return one === other ? one : `${one} / ${other}`;
-}
+/** Where a title block, a legend or a bar leaves no room for two whole sentences. */
+const narrow: Partial<LayoutWords> = {
+  page: (page, of) => `${page} / ${of}`,
+  units: {
+    'feet-inches': 'Feet, inches / Pies, pulgadas',
+    'decimal-feet': 'Decimal feet / Pies decimales',
+    metric: 'mm, m',
+  },
+  sizes: 'Inside face / Cara de adentro',
+  figuresRule: 'Do not scale / No medir en el papel',
+  materials: {
+    'fresh-concrete': 'New / Nuevo',
+    'old-concrete': 'Existing / Existente',
+    building: 'Building / Edificio',
+    steps: 'Steps / Escalones',
+    patch: 'Patch / Parche',
+    'no-stake': 'No stakes / Sin estacas',
+  },
+  checkBar: '2 in (50.8 mm) true / a escala',
+  setOut: 'Squaring / Escuadrar',
+};
 
 /** Two dictionaries of one shape as one: texts side by side, what is no text from the first. */
 function paired<T>(one: T, other: T): T {
