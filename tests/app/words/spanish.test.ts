@@ -8,6 +8,7 @@ import {
 } from '../../../src/drawing/words/terms.ts';
 import { printable } from '../../../src/sheet/lettering.ts';
 import { pageWords } from '../../../src/sheet/words/pageWords.ts';
+import { BESIDE } from '../../../src/sheet/words/pair.ts';
 
 /** What is given to every entry that is a function: whatever of it English says, Spanish says too. */
 const GIVEN = ['71', '82', '93', '64'];
@@ -176,9 +177,19 @@ describe('a sheet in both languages', () => {
   test('has the terms in pairs, what reads the same once', () => {
     expect(both.sheet.stations.forms).toBe('Forms / Cimbra');
     expect(both.sheet.layout.keyWhat.diagonal).toBe('Diagonal');
-    expect(both.sheet.layout.page(1, 3)).toBe('Page 1 of 3 / Página 1 de 3');
+    expect(both.sheet.layout.keyMore(2)).toBe(
+      '2 more on the next pages / 2 más en las páginas siguientes',
+    );
+    // The title block has no room for two.
+    expect(both.sheet.layout.page(1, 3)).toBe('1 / 3');
     expect(both.drawing.services.gas.carries).toBe('Gas');
     expect(both.drawing.services.water.carries).toBe('Water / Agua');
+  });
+  test('can be parted again: no entry has in it what stands between the two', () => {
+    for (const [place, text] of [...english, ...spanish]) {
+      if (place.startsWith('.app.')) continue;
+      expect(text, place).not.toContain(BESIDE);
+    }
   });
   test('counts, measures and the names on the plan stay as they are', () => {
     expect(both.sheet.isOne(1)).toBe(true);
