@@ -27,7 +27,7 @@ import {
 import { createLiveTakeoffs } from './worker/live.ts';
 import { createSearch } from './worker/search.ts';
 import { startTakeoffWorker } from './worker/start.ts';
-import { startBoardSearch, startMeshSearch } from './worker/startSearch.ts';
+import { startBoardSearch, startJointSearch, startMeshSearch } from './worker/startSearch.ts';
 
 interface First {
   readonly id: string;
@@ -67,6 +67,7 @@ export async function boot(): Promise<Begun> {
   const boards = createSearch({ start: startBoardSearch, ...times });
   const bars = createSearch({ start: startBoardSearch, ...times });
   const mesh = createSearch({ start: startMeshSearch, ...times });
+  const joints = createSearch({ start: startJointSearch, ...times });
 
   const saver = createSaver(
     async (id, job, kept) => {
@@ -100,7 +101,7 @@ export async function boot(): Promise<Begun> {
     },
     untried: first.stored,
     takeoffs,
-    searches: { boards, bars, mesh },
+    searches: { boards, bars, mesh, joints },
     saver,
     keepTheme,
   });

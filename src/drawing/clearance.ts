@@ -23,7 +23,9 @@ export const BOARD = 256;
 export const UTILITY = 512;
 /** Mesh and bars: they cover the slab, so what finds no room beside them is written over them, on paper of its own. */
 export const STEEL = 1024;
-export const EVERYTHING = 2047;
+/** Joints: their letters stand in them. */
+export const JOINT = 2048;
+export const EVERYTHING = 4095;
 const BOXES = TEXT | SYMBOL | TICK | BOARD;
 
 /** A rectangle about a middle, turned. Halves of its sides in mm. */

@@ -11,7 +11,7 @@ import { drawDimensions, loopsToMeasure } from './dimensions.ts';
 import { drawFaults } from './faults.ts';
 import { type DrawnLayer, formsLayer, NOTHING_WRITTEN } from './formsLayer.ts';
 import { BAND_MM, featureArea, featureOutline, wallBand } from './ground.ts';
-import { drawStrip } from './joints.ts';
+import { drawProposed, drawStrip, keepJointsClear, letterJoints, markPanels } from './joints.ts';
 import { drawLabels, namesOf } from './labels.ts';
 import { drawLayout, letterCorners } from './layout.ts';
 import type { DrawingScale, Mark } from './marks.ts';
@@ -80,6 +80,8 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   const board = boardFor(job, options);
   keepClear(board, job.features, loops);
   keepServicesClear(board, utilityLines(job));
+  const jointsShown = station === 'joints' || station === 'sheet' ? takeoff.joints : undefined;
+  keepJointsClear(board, job, jointsShown);
   const under = groundOf(job, takeoff, options);
   const layer = layerOf(board, job, takeoff, options);
   const treads = job.features.flatMap((feature) =>
@@ -98,6 +100,8 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
     });
   }
   if (station === 'steel' && takeoff.steel) letterSteel(board, takeoff.steel);
+  letterJoints(board, job, jointsShown ?? {});
+  if (station === 'joints' && jointsShown) markPanels(board, jointsShown);
   drawLabels(board, job);
   if (takeoff.pour && (station === 'sheet' || station === 'forms')) {
     letterCorners(board, job, printed ? undefined : selected);
@@ -240,7 +244,7 @@ function layerOf(
       return steelLayer(board, takeoff);
     case 'joints':
     case 'sheet':
-      return bare(joints ? drawStrip(joints, scale.gridPerMm) : []);
+      return bare(joints ? [...drawStrip(joints, scale.gridPerMm), ...drawProposed(joints)] : []);
     case 'ground':
     case 'mix':
       return bare([]);

@@ -1,16 +1,8 @@
 import type { Job, Service, UtilityLine } from '../job/job.ts';
 import type { Grid } from '../units/grid.ts';
-import { addLine, EVERYTHING, UTILITY } from './clearance.ts';
-import {
-  along,
-  type Board,
-  isRoomFor,
-  type Lettered,
-  readingAngle,
-  toMm,
-  wayFrom,
-  write,
-} from './dimension/board.ts';
+import { addLine, UTILITY } from './clearance.ts';
+import { type Board, toMm, wayFrom } from './dimension/board.ts';
+import { writeInLine } from './inLine.ts';
 import type { LineStyle, Mark, Path } from './marks.ts';
 import { pathPoints, shapePath } from './paths.ts';
 
@@ -68,10 +60,8 @@ interface Place {
   readonly y: number;
 }
 
-/** A word in the line for every so many millimetres of it, and none where the line is hardly longer than the word. */
-const WORD_EVERY_MM = 70;
+/** No word where the line is hardly longer than it. */
 const LEAST_MM = 14;
-const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];
 
 /** Nothing else is written over the lines. */
 export function keepServicesClear(board: Board, lines: readonly UtilityLine[]): void {
@@ -97,33 +87,7 @@ export function writeServices(board: Board, lines: readonly UtilityLine[]): void
 }
 
 function writeAlong(board: Board, { id, service }: UtilityLine, a: Place, b: Place): void {
-  const length = Math.hypot(b.x - a.x, b.y - a.y);
-  if (length < LEAST_MM) return;
-  const parts = Math.max(1, Math.round(length / WORD_EVERY_MM));
-  const way = wayFrom(a, b);
-  const angle = readingAngle(way);
-  // On paper no letter is smaller than 2.5 mm.
-  const height = board.lettering.height * 0.9;
-  for (let part = 0; part < parts; part++) {
-    for (const share of SHARES) {
-      const middle = along(a, way, ((part + share) / parts) * length);
-      const lettered: Lettered = {
-        text: board.words.services[service].short,
-        // The letters stand astride the line.
-        at: {
-          x: middle.x + (height / 2) * Math.sin(angle),
-          y: middle.y - (height / 2) * Math.cos(angle),
-        },
-        angle,
-        anchor: 'middle',
-        height,
-        style: 'label',
-        layer: 'labels',
-        feature: id,
-      };
-      if (!isRoomFor(board, lettered, EVERYTHING - UTILITY)) continue;
-      write(board, lettered);
-      break;
-    }
-  }
+  if (Math.hypot(b.x - a.x, b.y - a.y) < LEAST_MM) return;
+  const text = board.words.services[service].short;
+  writeInLine(board, { text, from: a, to: b, own: UTILITY, layer: 'labels', feature: id });
 }

@@ -1,4 +1,5 @@
 import { type AddFeature, addFeature } from './commands/addFeature.ts';
+import { type DrawJoints, drawJoints } from './commands/drawJoints.ts';
 import { type FreeStake, type FreeStakes, freeStake, freeStakes } from './commands/freeStake.ts';
 import { type InsertCorner, insertCorner } from './commands/insertCorner.ts';
 import { type MirrorFeature, mirrorFeature } from './commands/mirrorFeature.ts';
@@ -42,6 +43,7 @@ export type Command =
   | SetEdgeLength
   | SetEdgeDirection
   | SetPractices
+  | DrawJoints
   | SetMeshStock
   | SetLumber
   | PinStake
@@ -106,6 +108,8 @@ function carryOut(job: Job, command: Command): Outcome {
       return setEdgeLength(job, command);
     case 'set-edge-direction':
       return setEdgeDirection(job, command);
+    case 'draw-joints':
+      return drawJoints(job, command);
     case 'set-practices':
       return setPractices(job, command);
     case 'set-lumber':

@@ -1,5 +1,6 @@
 import {
   CUBIC_FOOT,
+  FLUID_OUNCE,
   FOOT,
   INCH,
   POUND_KG,
@@ -196,9 +197,6 @@ function defaultJoints(): Practices['joints'] {
     },
   };
 }
-
-/** One US fluid ounce is 1/128 of a gallon of 231 cubic inches. */
-const FLUID_OUNCE = (231 / 128) * INCH ** 3;
 
 /** What a new job starts with of steel. */
 function defaultSteel(): Practices['steel'] {

@@ -9,8 +9,8 @@ export type Quantity =
   | { readonly of: 'angle'; readonly degrees: number }
   /** Square grid units. */
   | { readonly of: 'area'; readonly grid2: number }
-  /** Cubic grid units. `as` bags: always in the small unit (ft³, L), so that the lines of a ticket can be added up. */
-  | { readonly of: 'volume'; readonly grid3: number; readonly as?: 'bags' | 'one-bag' }
+  /** Cubic grid units. `as` bags: always in the small unit (ft³, L), so that the lines of a ticket can be added up; tube: as tubes are sold (fl oz, mL). */
+  | { readonly of: 'volume'; readonly grid3: number; readonly as?: 'bags' | 'one-bag' | 'tube' }
   | { readonly of: 'weight'; readonly kg: number }
   | { readonly of: 'weight-by-area'; readonly kgPerSquareMetre: number }
   | { readonly of: 'area-by-length'; readonly mm2PerMetre: number }
@@ -29,7 +29,9 @@ export type Quantity =
   /** A word of the trade, by its key in the language files. */
   | { readonly of: 'words'; readonly word: string }
   /** A mark or a name that somebody gave: the same in every language. */
-  | { readonly of: 'text'; readonly text: string };
+  | { readonly of: 'text'; readonly text: string }
+  /** Several, one after another. */
+  | { readonly of: 'list'; readonly items: readonly Quantity[] };
 
 /** An input of a working: a setting, something measured on the sketch, another figure, or a step between. */
 export interface WorkingInput {

@@ -6,6 +6,14 @@ import type {
   BoardTableKey,
   BoardTermKey,
 } from './boards/keys.ts';
+import {
+  JOINT_FIGURE_KEYS,
+  type JointColumnKey,
+  type JointCountUnit,
+  type JointInputKey,
+  type JointTableKey,
+  type JointTermKey,
+} from './joints/keys.ts';
 import type {
   LayoutColumnKey,
   LayoutFigureKey,
@@ -47,8 +55,6 @@ export const FIGURE_KEYS = [
   'edge-patch',
   'form-depth',
   'form-length',
-  'strip-length',
-  'strip-pieces',
   'thickness',
   'slab-volume',
   'thickened-volume',
@@ -62,6 +68,7 @@ export const FIGURE_KEYS = [
   'bag-weight',
   'batches',
   'last-batch',
+  ...JOINT_FIGURE_KEYS,
   ...STEEL_FIGURE_KEYS,
 ] as const;
 export type FigureKey =
@@ -82,7 +89,6 @@ export const INPUT_KEYS = [
   'thickened-whole-area',
   'thickened-mean-area',
   'form-corners',
-  'strip-piece-length',
   'waste-share',
   'waste-bags',
   'bag-yield',
@@ -95,14 +101,16 @@ export type InputKey =
   | LayoutInputKey
   | BoardInputKey
   | StakeInputKey
+  | JointInputKey
   | SteelInputKey;
 
-export const TABLE_KEYS = ['runs', 'strips', 'bags-by-mix'] as const;
+export const TABLE_KEYS = ['runs', 'bags-by-mix'] as const;
 export type TableKey =
   | (typeof TABLE_KEYS)[number]
   | LayoutTableKey
   | BoardTableKey
   | StakeTableKey
+  | JointTableKey
   | SteelTableKey;
 
 export const COLUMN_KEYS = [
@@ -125,6 +133,7 @@ export type ColumnKey =
   | LayoutColumnKey
   | BoardColumnKey
   | StakeColumnKey
+  | JointColumnKey
   | SteelColumnKey;
 
 /** What is counted. */
@@ -146,7 +155,11 @@ export const COUNT_UNITS = [
   'stake',
   'weight',
 ] as const;
-export type CountUnit = (typeof COUNT_UNITS)[number] | BoardCountUnit | SteelCountUnit;
+export type CountUnit =
+  | (typeof COUNT_UNITS)[number]
+  | BoardCountUnit
+  | JointCountUnit
+  | SteelCountUnit;
 
 /** Words that stand in a table's cell. Edge kinds are words too. */
 export const TERM_KEYS = ['straight', 'curved'] as const;
@@ -155,4 +168,5 @@ export type TermKey =
   | LayoutTermKey
   | BoardTermKey
   | StakeTermKey
+  | JointTermKey
   | SteelTermKey;

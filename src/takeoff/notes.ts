@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 import { BOARD_NOTE_CODES } from './boards/keys.ts';
 import type { Note, Quantity, Station } from './figure.ts';
+import { JOINT_NOTE_CODES } from './joints/keys.ts';
 import { STAKE_NOTE_CODES } from './stakes/keys.ts';
 import { STEEL_NOTE_CODES } from './steel/keys.ts';
 
@@ -8,7 +9,6 @@ import { STEEL_NOTE_CODES } from './steel/keys.ts';
 export const TRADE_NOTE_CODES = [
   ...STAKE_NOTE_CODES,
   // stop
-  'strip-piece-zero',
   'thickness-zero',
   'thickened-not-deeper',
   'form-depth-zero',
@@ -37,15 +37,13 @@ export const TRADE_NOTE_CODES = [
   'form-none-against-old',
   'edges-not-thickened',
   'edges-thickened',
-  'strip-edges',
-  'strip-none',
-  'strip-butted',
   'thickness-used',
   'thickened-used',
   'flat-ground',
   'allowance-used',
   'yield-nominal',
   'blend-whole-bags',
+  ...JOINT_NOTE_CODES,
   ...BOARD_NOTE_CODES,
   ...STEEL_NOTE_CODES,
 ] as const;

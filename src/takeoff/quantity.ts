@@ -32,6 +32,11 @@ export function bagVolume(grid3: number): Quantity {
   return { of: 'volume', grid3, as: 'bags' };
 }
 
+/** What goes into joints, as tubes are sold. */
+export function tubeVolume(grid3: number): Quantity {
+  return { of: 'volume', grid3, as: 'tube' };
+}
+
 /** What one bag makes: as many places as are printed on bags. */
 export function bagYield(grid3: number): Quantity {
   return { of: 'volume', grid3, as: 'one-bag' };
@@ -84,6 +89,11 @@ export function number(value: number): Quantity {
 /** A word of the trade, which each language has its own for. */
 export function term(word: EdgeKind | TermKey): Quantity {
   return { of: 'words', word };
+}
+
+/** Several, one after another. */
+export function list(items: readonly Quantity[]): Quantity {
+  return { of: 'list', items };
 }
 
 /** A mark or a name that somebody gave, the same in every language. */

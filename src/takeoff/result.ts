@@ -3,6 +3,13 @@ import type { BarSize, FeatureKind, Practices } from '../job/job.ts';
 import type { Grid } from '../units/grid.ts';
 import type { BoardPlan, BoardProblem } from './boards/plan.ts';
 import type { Note } from './figure.ts';
+import type {
+  BrokenJointRule,
+  JointLine,
+  JointProblem,
+  JointProof,
+  Panel,
+} from './joints/layout.ts';
 import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
 import type { BarCuts } from './steel/barCutting.ts';
 import type { BarLine, BarRange } from './steel/barLines.ts';
@@ -226,10 +233,47 @@ export interface IsolationRun {
   readonly edges: readonly PourEdge[];
   readonly length: Grid;
 }
+/** Control and construction joints, and what they part the pour into: P1, P2… row by row from the top left. */
+export interface JointLayout {
+  /** A piece of the pour each. */
+  readonly problems: readonly JointProblem[];
+  /** The key that a search is asked and answered by. */
+  readonly key: string;
+  readonly joints: readonly JointLine[];
+  readonly panels: readonly Panel[];
+  readonly broken: readonly BrokenJointRule[];
+  readonly by: Practices['joints']['layout'];
+  readonly proof: JointProof;
+  /** No panel may be longer than this. */
+  readonly most: Grid;
+  /** How deep a control joint goes. */
+  readonly depth: Grid;
+}
+
+/** Sealant over control joints, over strip, or both. Volumes are cubic grid units. */
+export interface SealedJoints {
+  readonly parts: readonly {
+    readonly of: 'control' | 'strip';
+    readonly length: Grid;
+    readonly width: Grid;
+    readonly depth: Grid;
+    readonly volume: number;
+  }[];
+  readonly volume: number;
+  readonly cartridges: number;
+  /** Length of backer rod; 0 for none. */
+  readonly backer: Grid;
+}
+
 export interface JointsResult {
   readonly isolation: readonly IsolationRun[];
   readonly total: Grid;
-  readonly pieces: number;
+  /** From the bottom of the slab up to the recess. */
+  readonly stripDepth: Grid;
+  /** Absent when the length of one piece isn't known. */
+  readonly pieces?: number;
+  readonly layout?: JointLayout;
+  readonly sealed?: SealedJoints;
 }
 
 export interface BagCount {

@@ -3,7 +3,8 @@ import { boards } from './boards/boards.ts';
 import { splicesOf } from './boards/splicesOf.ts';
 import { formNotes } from './forms/formNotes.ts';
 import { formRuns } from './forms/formRuns.ts';
-import { isolation } from './joints/isolation.ts';
+import { jointEnds } from './joints/jointEnds.ts';
+import { joints } from './joints/joints.ts';
 import { mix } from './mix/mix.ts';
 import { tradeNote } from './notes.ts';
 import { LEAST_TOLERANCE } from './outline/layout.ts';
@@ -36,8 +37,10 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   const splices = lumber.figured && splicesOf(lumber.figured);
   const staked =
     forms.figured && site ? stakes(job, forms.figured, site, closeness, splices) : NOTHING;
-  const reinforced = steel(job, pour, polygons, closeness, searched);
-  const joints = isolation(practices, pour);
+  const jointed = joints(job, pour, polygons, closeness, searched);
+  // Dowels are kept from joints.
+  const ends = jointed.figured && jointEnds(jointed.figured);
+  const reinforced = steel(job, pour, polygons, closeness, searched, ends);
   const slab = slabVolume(practices, pour);
   const bags = slab.figured ? mix(practices, slab.figured) : NOTHING;
 
@@ -47,14 +50,14 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
     ...part('boards', lumber.figured),
     ...part('stakes', staked.figured),
     ...part('steel', reinforced.figured),
-    ...part('joints', joints.figured),
+    ...part('joints', jointed.figured),
     ...part('volume', slab.figured),
     ...part('mix', bags.figured),
     notes: [
       ...outline.notes,
       tradeNote('ground', 'assumption', 'local-code'),
       ...(forms.figured ? formNotes(practices, pour, forms.figured) : []),
-      ...[forms, lumber, staked, reinforced, joints, slab, bags].flatMap(({ notes }) => notes),
+      ...[forms, lumber, staked, reinforced, jointed, slab, bags].flatMap(({ notes }) => notes),
     ],
   };
 }

@@ -4,7 +4,8 @@ import { boardTables } from './boards/tables.ts';
 import type { Station, Ticket } from './figure.ts';
 import { formFigures, runsTable } from './forms/figures.ts';
 import { groundFigures } from './ground/figures.ts';
-import { jointFigures, stripsTable } from './joints/figures.ts';
+import { jointFigures } from './joints/figures.ts';
+import { jointTables } from './joints/tables.ts';
 import { bagsTable, mixFigures } from './mix/figures.ts';
 import type { Takeoff } from './result.ts';
 import { stakeFigures } from './stakes/figures.ts';
@@ -55,9 +56,9 @@ const FIGURED: Readonly<
       ...(steel?.dowels && steel.dowels.seams.length > 0 ? [dowelHolesTable(steel.dowels)] : []),
     ],
   }),
-  joints: (practices, { joints }) => ({
+  joints: (practices, { joints }, job) => ({
     figures: joints ? jointFigures(practices, joints) : [],
-    tables: joints && joints.isolation.length > 0 ? [stripsTable(joints)] : [],
+    tables: joints ? jointTables(job, joints) : [],
   }),
   mix: (practices, { pour, volume, mix }) => ({
     figures: [

@@ -28,6 +28,10 @@ export const CUBIC_FOOT = FOOT * FOOT * FOOT;
 export const CUBIC_YARD = YARD * YARD * YARD;
 export const CUBIC_METRE = METRE * METRE * METRE;
 
+/** Cubic grid units in one US fluid ounce, 1/128 of a gallon of 231 cubic inches; and in a millilitre. */
+export const FLUID_OUNCE = (231 / 128) * INCH ** 3;
+export const MILLILITRE = (10 * MILLIMETRE) ** 3;
+
 /** Kilograms in one avoirdupois pound, exact by definition (international pound, 1959). */
 export const POUND_KG = 0.45359237;
 /** Pascals in one pound to the square inch, under standard gravity. */

@@ -9,5 +9,6 @@ export function idleSearches(): Searches {
     boards: createSearch({ start, ...times }),
     bars: createSearch({ start, ...times }),
     mesh: createSearch({ start, ...times }),
+    joints: createSearch({ start, ...times }),
   };
 }

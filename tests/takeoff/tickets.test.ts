@@ -50,9 +50,9 @@ describe('tickets', () => {
     expect(new Set(all).size).toBe(all.length);
     // Which of the boards' and the stakes' there are hangs on the job: see their own tests.
     const keys = all.filter((key) => !apart.includes(key));
-    // The same goes for mesh off the roll or off the truck, for bars and for dowels: see steel/*.test.ts.
+    // The same goes for mesh off the roll or off the truck, for bars, dowels and sealant: see their own tests.
     const others =
-      /^(mesh-(rolls|unrolled|truck(-rolls)?|money)|bars?-(lines|length|to-buy|money|proof|cuts|least|weight|ties)|dowels?(-hole)?)$/;
+      /^(mesh-(rolls|unrolled|truck(-rolls)?|money)|bars?-(lines|length|to-buy|money|proof|cuts|least|weight|ties)|dowels?(-hole)?|joint-stop-length|sealant(-cartridges)?|backer-length)$/;
     expect([...keys].sort()).toEqual(FIGURE_KEYS.filter((key) => !others.test(key)).sort());
   });
 

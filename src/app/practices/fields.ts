@@ -1,7 +1,8 @@
-import { FOOT, type Grid, INCH, METRE, MILLIMETRE } from '../../units/grid.ts';
+import { type Grid, INCH, METRE, MILLIMETRE } from '../../units/grid.ts';
 import type { Place } from '../places/places.ts';
 import { SECTION_FIELDS, THICKENED_FIELDS } from './edgeFields.ts';
 import type { Field, NoteKey } from './field.ts';
+import { JOINT_FIELDS } from './jointFields.ts';
 import { STEEL_FIELDS } from './steelFields.ts';
 
 type Flat = 'thickness' | 'closeEnough';
@@ -18,32 +19,7 @@ function flat(key: Flat, least: Grid, most: Grid, note?: NoteKey): Field {
   };
 }
 
-function strip(key: 'existing' | 'wall' | 'steps' | 'blockOut', note?: NoteKey): Field {
-  return {
-    kind: 'yes-no',
-    key,
-    ...(note ? { note } : {}),
-    get: (practices) => practices.isolation[key],
-    put: (practices, value) => ({
-      ...practices,
-      isolation: { ...practices.isolation, [key]: value },
-    }),
-  };
-}
-
 const THICKNESS = flat('thickness', 10 * MILLIMETRE, METRE, 'thickness');
-
-const PIECE: Field = {
-  kind: 'length',
-  key: 'pieceLength',
-  least: FOOT,
-  most: 100 * METRE,
-  get: (practices) => practices.isolation.pieceLength,
-  put: (practices, pieceLength) => ({
-    ...practices,
-    isolation: { ...practices.isolation, pieceLength },
-  }),
-};
 
 const BATCH: Field = {
   kind: 'volume',
@@ -81,7 +57,7 @@ export const FIELDS: Readonly<Record<Exclude<Place, 'forms'>, readonly Field[]>>
     flat('closeEnough', 0, 4 * INCH, 'closeEnough'),
   ],
   steel: STEEL_FIELDS,
-  joints: [strip('existing', 'isolation'), strip('steps'), strip('wall'), strip('blockOut'), PIECE],
   mix: [THICKNESS, ...THICKENED_FIELDS, SHARE, MINIMUM_BAGS, BATCH],
+  joints: JOINT_FIELDS,
   sheet: [],
 };

@@ -3,6 +3,7 @@ import type { Station } from '../../takeoff/figure.ts';
 import { isOn } from '../../takeoff/notes.ts';
 import { ticketOf } from '../../takeoff/tickets.ts';
 import { PlanStanding } from '../boards/PlanStanding.tsx';
+import { JointStanding } from '../joints/JointStanding.tsx';
 import { SteelStanding } from '../mesh/SteelStanding.tsx';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
 import { shownJob } from '../state.ts';
@@ -41,6 +42,7 @@ export function TicketPanel({ station }: { readonly station: Station }) {
         {ticket ? <Slip ticket={ticket} units={shown.units} withheld={stopped} /> : null}
         {station === 'forms' ? <PlanStanding /> : null}
         {station === 'steel' ? <SteelStanding /> : null}
+        {station === 'joints' ? <JointStanding /> : null}
         <NoteList notes={notes} weight="caution" units={shown.units} />
         <NoteList notes={notes} weight="assumption" units={shown.units} />
       </article>

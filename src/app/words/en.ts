@@ -1,5 +1,6 @@
 import { boardsEn } from './boardsEn.ts';
 import { handOverEn } from './handOverEn.ts';
+import { jointsEn } from './jointsEn.ts';
 import { layoutTradeEn } from './layoutTradeEn.ts';
 import { meshEn } from './meshEn.ts';
 import { planEn } from './planEn.ts';
@@ -102,6 +103,7 @@ export const en = {
     'mirror-feature': 'shape mirrored',
     'set-edge-length': 'edge length',
     'set-edge-direction': 'edge direction',
+    'draw-joints': 'proposed joints taken over',
     'set-practices': 'practices',
     'set-lumber': 'boards on hand',
     'set-mesh-stock': 'mesh on hand',
@@ -203,6 +205,7 @@ export const en = {
   practices: practicesEn,
   layout: layoutTradeEn,
   boards: boardsEn,
+  joints: jointsEn,
   mesh: meshEn,
   handOver: handOverEn,
   plan: planEn,

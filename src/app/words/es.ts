@@ -2,6 +2,7 @@ import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { boardsEs } from './boardsEs.ts';
 import type { AppWords } from './en.ts';
 import { handOverEs } from './handOverEs.ts';
+import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { meshEs } from './meshEs.ts';
 import { planEs } from './planEs.ts';
@@ -109,6 +110,7 @@ export const es = (terms: TermsEs): AppWords => ({
     'mirror-feature': 'figura volteada',
     'set-edge-length': 'largo de orilla',
     'set-edge-direction': 'dirección de orilla',
+    'draw-joints': 'juntas propuestas tomadas',
     'set-practices': 'prácticas',
     'set-lumber': 'tablas disponibles',
     'set-mesh-stock': 'malla disponible',
@@ -212,6 +214,7 @@ export const es = (terms: TermsEs): AppWords => ({
   practices: practicesEs(terms),
   layout: layoutTradeEs(terms),
   boards: boardsEs(terms),
+  joints: jointsEs,
   mesh: meshEs,
   handOver: handOverEs,
   plan: planEs(terms),

@@ -1,5 +1,6 @@
 import { practicesEdgeEn } from './practicesEdgeEn.ts';
 import { practicesFormsEn } from './practicesFormsEn.ts';
+import { practicesJointsEn } from './practicesJointsEn.ts';
 import { practicesSteelEn } from './practicesSteelEn.ts';
 
 /** What each practice is, in words, and how far practitioners differ. Sources are in words, for people. */
@@ -15,6 +16,7 @@ export const practicesEn = {
     `The board and its gap give ${depth}; the volume is figured at ${thickness}.`,
   units: {
     plain: '',
+    ...practicesJointsEn.units,
     psi: 'psi',
     megapascals: 'MPa',
     millionPsi: 'million psi',
@@ -34,6 +36,7 @@ export const practicesEn = {
   choices: {
     'duplex-nails': 'Duplex nails',
     screws: 'Screws',
+    ...practicesJointsEn.choices,
     ...practicesSteelEn.choices,
   },
   sign: 'Type the sign alone, like $: four letters at most, no digits.',
@@ -42,12 +45,8 @@ export const practicesEn = {
     closeEnough: { label: 'Close enough' },
     ...practicesEdgeEn.fields,
     ...practicesFormsEn.fields,
+    ...practicesJointsEn.fields,
     ...practicesSteelEn.fields,
-    existing: { label: 'Strip against existing slab' },
-    wall: { label: 'Strip against walls' },
-    steps: { label: 'Strip against steps' },
-    blockOut: { label: 'Strip round block-outs' },
-    pieceLength: { label: 'Strip, length of one piece' },
     mixName: { label: 'Mix' },
     bagWeight: { label: 'Bag weight' },
     bagYield: { label: 'One bag makes' },
@@ -88,11 +87,8 @@ export const practicesEn = {
     },
     ...practicesEdgeEn.notes,
     ...practicesFormsEn.notes,
+    ...practicesJointsEn.notes,
     ...practicesSteelEn.notes,
-    isolation: {
-      says: 'Filler seen from 1/4 in to 1 in thick, where new concrete meets anything that stays. It lets the slab move without cracking.',
-      source: 'Published specifications disagree.',
-    },
     bags: {
       says: 'Yield is what the bag says: 80 lb makes about 0.60 ft³, 60 lb 0.45, 50 lb 0.375, 40 lb 0.30. Pages that promise 2/3 ft³ are 11 % too hopeful.',
       source: 'As printed on bags and in published tables.',

@@ -2,6 +2,7 @@ import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { practicesEdgeEs } from './practicesEdgeEs.ts';
 import type { practicesEn } from './practicesEn.ts';
 import { practicesFormsEs } from './practicesFormsEs.ts';
+import { practicesJointsEs } from './practicesJointsEs.ts';
 import { practicesSteelEs } from './practicesSteelEs.ts';
 
 /** What each practice is, in words, and how far practitioners differ. Sources are in words, for people. */
@@ -21,6 +22,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       `La tabla y su luz dan ${depth}; el volumen se calcula a ${thickness}.`,
     units: {
       plain: '',
+      ...practicesJointsEs.units,
       psi: 'psi',
       megapascals: 'MPa',
       millionPsi: 'millones de psi',
@@ -40,6 +42,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
     choices: {
       'duplex-nails': 'Clavos de dos cabezas',
       screws: 'Tornillos',
+      ...practicesJointsEs.choices,
       ...practicesSteelEs.choices,
     },
     sign: 'Escriba solo el signo, como $: cuatro letras a lo más, sin dígitos.',
@@ -48,12 +51,8 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       closeEnough: { label: 'Lo bastante cerca' },
       ...practicesEdge.fields,
       ...practicesForms.fields,
+      ...practicesJointsEs.fields,
       ...practicesSteelEs.fields,
-      existing: { label: 'Tira contra losa existente' },
-      wall: { label: 'Tira contra paredes' },
-      steps: { label: 'Tira contra escalones' },
-      blockOut: { label: 'Tira alrededor de huecos' },
-      pieceLength: { label: 'Tira, largo de una pieza' },
       mixName: { label: 'Mezcla' },
       bagWeight: { label: `Peso ${bag.of}` },
       bagYield: { label: `Rinde cada ${bag.one}` },
@@ -94,11 +93,8 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       },
       ...practicesEdge.notes,
       ...practicesForms.notes,
+      ...practicesJointsEs.notes,
       ...practicesSteelEs.notes,
-      isolation: {
-        says: 'Se ve relleno de 1/4 in a 1 in de grueso, donde el concreto nuevo topa con algo que se queda. Deja que la losa se mueva sin agrietarse.',
-        source: 'Las especificaciones publicadas no coinciden.',
-      },
       bags: {
         says: `El rendimiento es lo que dice ${bag.the}: 80 lb da unos 0.60 ft³, 60 lb 0.45, 50 lb 0.375, 40 lb 0.30. Las páginas que prometen 2/3 ft³ se pasan 11 %.`,
         source: `Como viene impreso en ${bag.theMany} y en tablas publicadas.`,

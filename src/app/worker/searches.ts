@@ -1,4 +1,5 @@
 import type { BoardPlan, BoardProblem } from '../../takeoff/boards/plan.ts';
+import type { JointPlan, JointProblem } from '../../takeoff/joints/layout.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import type { Searched } from '../../takeoff/searched.ts';
 import type { MeshPlan, MeshProblem } from '../../takeoff/steel/plan.ts';
@@ -14,11 +15,14 @@ export interface Searches {
   /** Bars are cut as boards are, and looked for alike. */
   readonly bars: Search<BoardProblem, BoardPlan>;
   readonly mesh: Search<MeshProblem, MeshPlan>;
+  /** A question and an answer for each piece of the pour. */
+  readonly joints: Search<readonly JointProblem[], readonly JointPlan[]>;
 }
 
 /** Where each is looked at; elsewhere nobody waits for a better one. */
 const PLANS_SHOWN: readonly Place[] = ['forms', 'sheet'];
 const STEEL_SHOWN: readonly Place[] = ['steel', 'sheet'];
+const JOINTS_SHOWN: readonly Place[] = ['joints', 'sheet'];
 
 interface Tied {
   readonly state: Store<AppState>;
@@ -30,30 +34,36 @@ interface Tied {
  * Ties the searches to the figures on screen: what these need is searched for, and what is found goes into them. A find
  * is only ever used for the very problem that it answers; until there is one, the first answer stands, and says so.
  */
-export function tieSearches({ state, takeoffs, searches: { boards, bars, mesh } }: Tied): void {
+export function tieSearches({ state, takeoffs, searches }: Tied): void {
+  const { boards, bars, mesh, joints } = searches;
+
   function look() {
     const { draft, place } = state.get();
     boards.hold(draft !== null || !PLANS_SHOWN.includes(place));
     bars.hold(draft !== null || !STEEL_SHOWN.includes(place));
     mesh.hold(draft !== null || !STEEL_SHOWN.includes(place));
+    joints.hold(draft !== null || !JOINTS_SHOWN.includes(place));
     const { takeoff, standing } = takeoffs.live.get();
     // Figures that are behind ask for what nobody wants any more.
     if (standing !== 'current') return;
     boards.want(asked(takeoff));
     bars.want(askedBars(takeoff));
     mesh.want(askedMesh(takeoff));
+    joints.want(askedJoints(takeoff));
     const found: Searched = {
       ...named('boards', bestOf(boards)),
       ...named('bars', bestOf(bars)),
       ...named('mesh', bestOf(mesh)),
+      ...named('joints', bestOf(joints)),
     };
-    if (found.boards || found.bars || found.mesh) takeoffs.search(found);
+    if (Object.keys(found).length > 0) takeoffs.search(found);
   }
   state.watch(look);
   takeoffs.live.watch(look);
   boards.standing.watch(look);
   bars.standing.watch(look);
   mesh.standing.watch(look);
+  joints.standing.watch(look);
   look();
 }
 
@@ -68,6 +78,13 @@ function askedBars({ steel }: Takeoff): Asked<BoardProblem> | null {
 
 function askedMesh({ steel }: Takeoff): Asked<MeshProblem> | null {
   return steel?.mesh ? { key: steel.mesh.key, question: steel.mesh.problem } : null;
+}
+
+/** Joints drawn by hand are as they are: nothing is looked for. */
+function askedJoints({ joints }: Takeoff): Asked<readonly JointProblem[]> | null {
+  const layout = joints?.layout;
+  if (!layout || layout.by === 'by-hand') return null;
+  return { key: layout.key, question: layout.problems };
 }
 
 /** Under its own name, when there is one. */

@@ -1,4 +1,5 @@
 import type { BoardPlan, BoardProblem } from '../../takeoff/boards/plan.ts';
+import type { JointPlan, JointProblem } from '../../takeoff/joints/layout.ts';
 import type { MeshPlan, MeshProblem } from '../../takeoff/steel/plan.ts';
 import type { StartSearchWorker } from './search.ts';
 import type { SearchSent } from './searchMessages.ts';
@@ -11,6 +12,9 @@ export const startBoardSearch: StartSearchWorker<BoardProblem, BoardPlan> = tied
 export const startMeshSearch: StartSearchWorker<MeshProblem, MeshPlan> = tiedTo(
   () => new Worker(new URL('./meshSearchEntry.ts', import.meta.url), { type: 'module' }),
 );
+
+export const startJointSearch: StartSearchWorker<readonly JointProblem[], readonly JointPlan[]> =
+  tiedTo(() => new Worker(new URL('./jointSearchEntry.ts', import.meta.url), { type: 'module' }));
 
 function tiedTo<Question, Answer>(start: () => Worker): StartSearchWorker<Question, Answer> {
   return (onSent, onBroken) => {

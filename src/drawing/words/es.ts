@@ -31,12 +31,13 @@ export const es = ({ form }: TermsEs): DrawingWords => ({
     },
     sewer: { name: 'Drenaje', carries: 'Drenaje', short: 'DREN' },
   },
-  // T: tapa, la tabla que para el colado (bulkhead).
+  // B as in the marks of the tables, which are the same in every language: where the pour stops.
   joints: {
     control: { name: 'Junta de control', letter: 'C' },
-    construction: { name: 'Junta de construcción', letter: 'T' },
+    construction: { name: 'Junta de construcción', letter: 'B' },
     existing: { name: 'Junta de la losa vieja', letter: 'X' },
   },
+  panelMark: (mark, wrong) => (wrong ? `${mark} !` : mark),
   serviceAndName: (service, name) => `${service}: ${name}`,
   radius: (length) => `R ${length}`,
   diameter: (length) => `Ø ${length}`,

@@ -2,8 +2,10 @@ import type { Quantity } from '../../takeoff/figure.ts';
 import {
   CUBIC_FOOT,
   CUBIC_METRE,
+  FLUID_OUNCE,
   FOOT,
   INCH,
+  MILLILITRE,
   MILLIMETRE,
   POUND_KG,
   POUND_PER_CUBIC_FOOT,
@@ -44,6 +46,9 @@ export function plainQuantity(
     case 'area':
       return either(quantity.grid2 / SQUARE_METRE, 'm²', quantity.grid2 / SQUARE_FOOT, 'ft²');
     case 'volume':
+      if (quantity.as === 'tube') {
+        return either(quantity.grid3 / MILLILITRE, 'mL', quantity.grid3 / FLUID_OUNCE, 'fl oz');
+      }
       return either(quantity.grid3 / CUBIC_METRE, 'm³', quantity.grid3 / CUBIC_FOOT, 'ft³');
     case 'weight':
       return either(quantity.kg, 'kg', quantity.kg / POUND_KG, 'lb');
@@ -80,6 +85,7 @@ export function plainQuantity(
       return { number: quantity.number, unit: words.csv.number };
     case 'words':
     case 'text':
+    case 'list':
       return null;
     default:
       return quantity satisfies never;

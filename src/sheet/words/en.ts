@@ -5,6 +5,7 @@ import { boardCounts, boardTerms } from './boardsEn.ts';
 import { cli } from './cliEn.ts';
 import { csvEn } from './csvEn.ts';
 import { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
+import { jointCounts, jointTerms } from './jointsEn.ts';
 import { layoutEn } from './layout.ts';
 import { layoutTerms } from './layoutTradeEn.ts';
 import { notes } from './notesEn.ts';
@@ -18,6 +19,7 @@ const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: 
   bag: { one: 'bag', many: 'bags' },
   batch: { one: 'batch', many: 'batches' },
   ...boardCounts,
+  ...jointCounts,
   ...steelCounts,
   box: { one: 'box', many: 'boxes' },
   corner: { one: 'corner', many: 'corners' },
@@ -44,6 +46,7 @@ const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
   straight: 'straight',
   curved: 'curved',
   ...boardTerms,
+  ...jointTerms,
   ...layoutTerms,
   ...steelTerms,
   ...stakeTerms,
@@ -112,6 +115,7 @@ export const en = {
     steel: { metric: '{number} MPa', other: '{number} ksi' },
     lineLoad: { metric: '{number} N/m', other: '{number} lb/ft' },
   },
+  tube: { metric: '{number} mL', other: '{number} fl oz' },
   weightByArea: { metric: '{number} kg/m²', other: '{number} lb per 100 ft²' },
   working: {
     formula: 'Formula',

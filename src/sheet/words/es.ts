@@ -3,6 +3,7 @@ import { boardsEs } from './boardsEs.ts';
 import { cliEs } from './cliEs.ts';
 import { csvEs } from './csvEs.ts';
 import { figuresEs } from './figuresEs.ts';
+import { jointsEs } from './jointsEs.ts';
 import { layoutEs } from './layoutEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { notesEs } from './notesEs.ts';
@@ -35,6 +36,7 @@ export const es = (terms: TermsEs): Words => {
       bag: { one: terms.bag.one, many: terms.bag.many },
       batch: { one: 'tanda', many: 'tandas' },
       ...boards.counts,
+      ...jointsEs.counts,
       ...steelEs.counts,
       box: { one: 'caja', many: 'cajas' },
       corner: { one: 'esquina', many: 'esquinas' },
@@ -60,6 +62,7 @@ export const es = (terms: TermsEs): Words => {
       straight: 'recta',
       curved: 'curva',
       ...boards.terms,
+      ...jointsEs.terms,
       ...layoutTrade.terms,
       ...steelEs.terms,
       ...stakes.terms,
@@ -104,6 +107,7 @@ export const es = (terms: TermsEs): Words => {
       steel: { metric: '{number} MPa', other: '{number} ksi' },
       lineLoad: { metric: '{number} N/m', other: '{number} lb/ft' },
     },
+    tube: { metric: '{number} mL', other: '{number} fl oz' },
     weightByArea: { metric: '{number} kg/m²', other: '{number} lb por 100 ft²' },
     working: { formula: 'Fórmula', rounding: 'Redondeo', source: 'Fuente' },
     cli: cliEs,

@@ -1,5 +1,6 @@
 import type { ColumnKey, FigureKey, InputKey, TableKey } from '../../takeoff/keys.ts';
 import { boardColumns, boardFigures, boardFormulas, boardInputs, boardTables } from './boardsEn.ts';
+import { jointColumns, jointFigures, jointFormulas, jointInputs, jointTables } from './jointsEn.ts';
 import {
   layoutColumns,
   layoutFigures,
@@ -26,8 +27,6 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   'edge-patch': 'Of these, edges of patches',
   'form-depth': 'Depth the form gives',
   'form-length': 'Form, inside face',
-  'strip-length': 'Isolation strip',
-  'strip-pieces': 'Strip, pieces',
   thickness: 'Thickness used',
   'net-volume': 'Net volume',
   'form-depth-volume': 'If the form sets the depth',
@@ -40,6 +39,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   batches: 'Batches',
   'last-batch': 'In the last batch',
   ...boardFigures,
+  ...jointFigures,
   ...layoutFigures,
   ...steelFigures,
   ...stakeFigures,
@@ -63,8 +63,6 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   'edge-patch': 'Edges where the new concrete fills a patch. They are counted above already.',
   'form-depth': 'Dressed depth of the board, plus the gap left under it.',
   'form-length': 'Form runs added up, measured on the face that the concrete touches.',
-  'strip-length': 'Edges that get a strip, added up.',
-  'strip-pieces': 'Length of strip divided by the length of one piece, rounded up.',
   thickness: 'As set in the practices.',
   'net-volume': 'Net area times thickness, and the thickened edge if there is one. Nothing added.',
   'form-depth-volume':
@@ -79,6 +77,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
     'Bags divided by the bags that one batch holds, rounded up. Each batch holds the parts in proportion.',
   'last-batch': 'Bags that are left after the full batches.',
   ...boardFormulas,
+  ...jointFormulas,
   ...layoutFormulas,
   ...steelFormulas,
   ...stakeFormulas,
@@ -90,7 +89,6 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   'board-depth': 'Dressed depth of the board',
   'gap-under-form': 'Gap under the form',
   'form-corners': 'Places where two runs meet',
-  'strip-piece-length': 'Length of one piece',
   'waste-share': 'Share of the net',
   'waste-bags': 'Bags at least',
   'bag-yield': 'One bag makes',
@@ -98,6 +96,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   'batch-bags': 'Bags in a full batch',
   'close-enough': 'Close enough',
   ...boardInputs,
+  ...jointInputs,
   ...layoutInputs,
   ...steelInputs,
   ...stakeInputs,
@@ -106,9 +105,9 @@ export const inputs: Readonly<Record<InputKey, string>> = {
 
 export const tables: Readonly<Record<TableKey, string>> = {
   runs: 'Form runs',
-  strips: 'Strip by edge',
   'bags-by-mix': 'Bags by mix',
   ...boardTables,
+  ...jointTables,
   ...layoutTables,
   ...steelTables,
   ...stakeTables,
@@ -129,6 +128,7 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   bags: 'Bags',
   weight: 'Weight',
   ...boardColumns,
+  ...jointColumns,
   ...layoutColumns,
   ...steelColumns,
   ...stakeColumns,

@@ -1,6 +1,7 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { boardsEs } from './boardsEs.ts';
 import type { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
+import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
@@ -36,8 +37,6 @@ export function figuresEs(terms: TermsEs): FigureWords {
       'edge-patch': 'De estas, orillas de parches',
       'form-depth': `Espesor que da la ${form.one}`,
       'form-length': `${form.One}, cara de adentro`,
-      'strip-length': 'Tira de aislamiento',
-      'strip-pieces': 'Tira, piezas',
       thickness: 'Espesor usado',
       'net-volume': 'Volumen neto',
       'form-depth-volume': `Si la ${form.one} fija el espesor`,
@@ -50,6 +49,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       batches: 'Tandas',
       'last-batch': 'En la última tanda',
       ...boards.figures,
+      ...jointsEs.figures,
       ...layoutTrade.figures,
       ...steelEs.figures,
       ...stakes.figures,
@@ -71,8 +71,6 @@ export function figuresEs(terms: TermsEs): FigureWords {
       'edge-patch': 'Orillas donde el concreto nuevo llena un parche. Ya están contadas arriba.',
       'form-depth': 'Alto real de la tabla, más la luz que se deja debajo.',
       'form-length': `Tramos de ${form.one} sumados, medidos en la cara que toca el concreto.`,
-      'strip-length': 'Orillas que llevan tira, sumadas.',
-      'strip-pieces': 'Largo de tira entre el largo de una pieza, redondeado hacia arriba.',
       thickness: 'Como está en las prácticas.',
       'net-volume': 'Área neta por espesor, y la orilla engrosada si la hay. Sin agregar nada.',
       'form-depth-volume': `Área neta por el espesor que da la ${form.one}; una orilla engrosada baja desde el acabado lo mismo que antes.`,
@@ -85,6 +83,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       batches: `${bag.Many} entre ${bag.theMany} que caben en una tanda, redondeado hacia arriba. Cada tanda lleva las partes en proporción.`,
       'last-batch': `${bag.Many} que quedan después de las tandas completas.`,
       ...boards.formulas,
+      ...jointsEs.formulas,
       ...layoutTrade.formulas,
       ...steelEs.formulas,
       ...stakes.formulas,
@@ -94,7 +93,6 @@ export function figuresEs(terms: TermsEs): FigureWords {
       'board-depth': 'Alto real de la tabla',
       'gap-under-form': `Luz debajo de la ${form.one}`,
       'form-corners': 'Lugares donde se juntan dos tramos',
-      'strip-piece-length': 'Largo de una pieza',
       'waste-share': 'Parte del neto',
       'waste-bags': `${bag.Many} por lo menos`,
       'bag-yield': `Rinde cada ${bag.one}`,
@@ -102,6 +100,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       'batch-bags': `${bag.Many} en una tanda completa`,
       'close-enough': 'Lo bastante cerca',
       ...boards.inputs,
+      ...jointsEs.inputs,
       ...layoutTrade.inputs,
       ...steelEs.inputs,
       ...stakes.inputs,
@@ -109,9 +108,9 @@ export function figuresEs(terms: TermsEs): FigureWords {
     },
     tables: {
       runs: `Tramos de ${form.one}`,
-      strips: 'Tira por orilla',
       'bags-by-mix': `${bag.Many} por mezcla`,
       ...boards.tables,
+      ...jointsEs.tables,
       ...layoutTrade.tables,
       ...steelEs.tables,
       ...stakes.tables,
@@ -131,6 +130,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       bags: bag.Many,
       weight: 'Peso',
       ...boards.columns,
+      ...jointsEs.columns,
       ...layoutTrade.columns,
       ...steelEs.columns,
       ...stakes.columns,

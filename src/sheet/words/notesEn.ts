@@ -2,6 +2,7 @@ import type { LayoutNoteCode } from '../../takeoff/layout/keys.ts';
 import type { TradeNoteCode } from '../../takeoff/notes.ts';
 import type { OutlineNoteCode } from '../../takeoff/outline/notes.ts';
 import { boardNotes } from './boardsEn.ts';
+import { jointNotes } from './jointsEn.ts';
 import { layoutNotes } from './layoutTradeEn.ts';
 import { stakeNotes } from './stakesEn.ts';
 import { steelNotes } from './steelEn.ts';
@@ -32,8 +33,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'clip-failed':
     'This outline couldn’t be figured safely, so no figures are shown. Move a corner by 1/16 in (1 mm) and look again. Your sketch is kept.',
   // In the way: the trades.
-  'strip-piece-zero':
-    'Strip can’t be counted in pieces: set the length of one piece under practices.',
   'thickness-zero':
     'Volume and bags can’t be figured: the thickness must be more than nothing. Set it under practices.',
   'form-depth-zero':
@@ -106,11 +105,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'No form against an existing slab, steps or a wall that can be poured against: {length} of the edge.',
   'edges-not-thickened':
     'Edges are taken as no thicker than the slab. A thickened edge is dug as a trench inside the form: say so under practices, and its concrete is counted.',
-  'strip-edges': 'Strip goes on the kinds of edge chosen under practices, full depth.',
-  'strip-none':
-    'No edge gets isolation strip: none of those chosen under practices is in this pour.',
-  'strip-butted':
-    'Strip comes in pieces of {piece}, butted end to end, and cut pieces are used again.',
   'thickness-used': 'The slab is {thickness} thick everywhere, its edges too.',
   'flat-ground':
     'The ground is taken as flat and at the right depth. If it is {depth} lower on the whole, it takes {more} more: check with a string across the forms.',
@@ -121,6 +115,7 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'blend-whole-bags':
     'Blended by bags: {mainParts} “{main}” to {otherParts} “{other}”, as near as whole bags allow. Makers don’t vouch for blends: try one first.',
   ...boardNotes,
+  ...jointNotes,
   ...layoutNotes,
   ...steelNotes,
   ...stakeNotes,

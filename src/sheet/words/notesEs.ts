@@ -1,5 +1,6 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { boardsEs } from './boardsEs.ts';
+import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import type { notes } from './notesEn.ts';
 import { stakesEs } from './stakesEs.ts';
@@ -33,8 +34,6 @@ export function notesEs(terms: TermsEs): typeof notes {
     'clip-failed':
       'Este contorno no se pudo calcular con seguridad, así que no se dan cifras. Mueva una esquina 1/16 in (1 mm) y vea otra vez. Su croquis queda guardado.',
     // No deja seguir: los oficios.
-    'strip-piece-zero':
-      'La tira no se puede contar en piezas: ponga el largo de una pieza en las prácticas.',
     'thickness-zero': `El volumen y ${bag.theMany} no se pueden calcular: el espesor debe ser más que nada. Póngalo en las prácticas.`,
     'form-depth-zero': `La ${form.one} no da espesor. Ponga la tabla y la luz debajo, de modo que sumen más que nada.`,
     'waste-below-zero': `No se pueden contar ${bag.theMany}: el margen por desperdicio es menos que nada. Póngalo en 0 o más.`,
@@ -92,12 +91,6 @@ export function notesEs(terms: TermsEs): typeof notes {
     'forms-inside-face': `Los largos de ${form.one} son de la cara de adentro, la que toca el concreto. Las tablas que pasan una esquina son más largas.`,
     'form-none-against-old': `Sin ${form.one} contra losa existente, escalones o pared en la que se puede colar: {length} de la orilla.`,
     'edges-not-thickened': `Las orillas se toman no más gruesas que la losa. Una orilla engrosada se excava como zanja dentro de la ${form.one}: dígalo en las prácticas, y se cuenta su concreto.`,
-    'strip-edges':
-      'La tira va en las clases de orilla escogidas en las prácticas, a todo el espesor.',
-    'strip-none':
-      'Ninguna orilla lleva tira de aislamiento: ninguna de las escogidas en las prácticas está en este colado.',
-    'strip-butted':
-      'La tira viene en piezas de {piece}, punta con punta, y los pedazos cortados se vuelven a usar.',
     'thickness-used':
       'La losa tiene {thickness} de espesor en todas partes, también en las orillas.',
     'flat-ground': `El suelo se toma plano y a su profundidad. Si en conjunto está {depth} más bajo, lleva {more} más: revise con un hilo de lado a lado de la ${form.one}.`,
@@ -106,6 +99,7 @@ export function notesEs(terms: TermsEs): typeof notes {
     'yield-nominal': `Lo que rinde ${bag.a} es lo que trae impreso. En la obra varía unos cuantos por ciento, y más con el agua.`,
     'blend-whole-bags': `Combinado por ${bag.many}: {mainParts} de “{main}” por {otherParts} de “{other}”, lo más cerca que dan ${bag.theMany} enter${bag.end}s. Los fabricantes no responden por combinaciones: haga una prueba primero.`,
     ...boardsEs(terms).notes,
+    ...jointsEs.notes,
     ...layoutTradeEs(terms).notes,
     ...steelEs.notes,
     ...stakesEs(terms).notes,

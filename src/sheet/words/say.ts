@@ -7,7 +7,14 @@ import {
   formatVolume,
   formatWeight,
 } from '../../units/format.ts';
-import { CUBIC_FOOT, POUND_KG, SQUARE_FOOT, SQUARE_METRE } from '../../units/grid.ts';
+import {
+  CUBIC_FOOT,
+  FLUID_OUNCE,
+  MILLILITRE,
+  POUND_KG,
+  SQUARE_FOOT,
+  SQUARE_METRE,
+} from '../../units/grid.ts';
 import { formatLength } from '../../units/length.ts';
 import { formatMoney } from '../../units/money.ts';
 import type { Problem } from '../../units/result.ts';
@@ -30,7 +37,7 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
     case 'area':
       return formatArea(quantity.grid2, style);
     case 'volume':
-      return sayVolume(quantity, style);
+      return sayVolume(words, quantity, style);
     case 'weight':
       return formatWeight(quantity.kg, style);
     case 'weight-by-area': {
@@ -69,6 +76,8 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
       return lookUp(words.terms, quantity.word);
     case 'text':
       return quantity.text;
+    case 'list':
+      return quantity.items.map((item) => sayQuantity(words, item, style)).join(', ');
   }
 }
 
@@ -109,10 +118,16 @@ function sayLoad(
 }
 
 function sayVolume(
+  words: Words,
   { grid3, as }: Extract<Quantity, { readonly of: 'volume' }>,
   style: LengthStyle,
 ): string {
   if (as === undefined) return formatVolume(grid3, style);
+  if (as === 'tube') {
+    const metric = style === 'metric';
+    const number = formatNumber(grid3 / (metric ? MILLILITRE : FLUID_OUNCE), 1);
+    return filled(words.tube[metric ? 'metric' : 'other'], { number });
+  }
   if (style === 'metric') {
     return formatVolume(grid3, style, as === 'one-bag' ? 'litre' : 'cubic-metre');
   }

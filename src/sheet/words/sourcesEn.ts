@@ -11,6 +11,11 @@ export const sources = {
   'farmers-bulletin-1279': 'USDA Farmers’ Bulletin 1279, Plain Concrete for Farm Use (1922)',
   'form-board-statics':
     'Statics of a board over three spans, coefficients as in the formwork texts',
+  'joint-spacing-association':
+    'State ready-mix association: panels by thickness; joints a quarter of it deep',
+  'joint-spacing-concrete-code':
+    'Concrete institute’s guide, as quoted: 24 to 36 thicknesses, 18 ft at most',
+  'joint-spacing-table': 'Masonry and concrete textbook: spacing of joints by slump and stone',
   'nails-per-pound': 'Published table of nails to the pound',
   'navedtra-14070-estimate': 'NAVEDTRA 14070, Engineering Aid: concrete estimate with 10% waste',
   'ps-20-lumber-sizes': 'American Softwood Lumber Standard PS 20, minimum dressed sizes, dry',

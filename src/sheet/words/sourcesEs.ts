@@ -12,6 +12,12 @@ export const sourcesEs = ({ form }: TermsEs): typeof sources => ({
   'farmers-bulletin-1279':
     'USDA, Farmers’ Bulletin 1279, Plain Concrete for Farm Use (1922), en inglés',
   'form-board-statics': `Estática de una tabla sobre tres claros, coeficientes como en los textos de ${form.many}`,
+  'joint-spacing-association':
+    'Asociación estatal de concreto premezclado: tableros por espesor; juntas de la cuarta parte de hondo',
+  'joint-spacing-concrete-code':
+    'Guía del instituto del concreto, según se cita: de 24 a 36 espesores, 18 ft a lo más',
+  'joint-spacing-table':
+    'Libro de texto de albañilería y concreto: separación de juntas por revenimiento y piedra',
   'nails-per-pound': 'Tabla publicada de clavos por libra',
   'navedtra-14070-estimate':
     'NAVEDTRA 14070, Engineering Aid, en inglés: cálculo de concreto con 10% de desperdicio',

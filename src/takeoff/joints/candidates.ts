@@ -160,7 +160,7 @@ function extentOf(ring: Ring, at: (place: Point) => number): number {
 }
 
 /** The stretches of a line through a place that lie inside a polygon, each from edge to edge, ends on the grid. */
-function chordsAlong(
+export function chordsAlong(
   polygon: Polygon,
   through: Point,
   { dx, dy }: Direction,

@@ -1,10 +1,128 @@
 import type { Practices } from '../../job/job.ts';
-import type { Figure, TicketTable } from '../figure.ts';
-import { count, length, term, text } from '../quantity.ts';
-import type { JointsResult } from '../result.ts';
+import type { Figure, Quantity, WorkingInput } from '../figure.ts';
+import type { InputKey } from '../keys.ts';
+import { count, length, number, share, tapeLength, term, tubeVolume } from '../quantity.ts';
+import type { JointLayout, JointsResult, SealedJoints } from '../result.ts';
+import { jointMark } from './marks.ts';
+import { lengthOf } from './meeting.ts';
+import { controlLength, lengthOfKind } from './sealing.ts';
 
-/** Isolation strip: its length, and the pieces to get. */
-export function jointFigures({ isolation }: Practices, joints: JointsResult): readonly Figure[] {
+/** Control joints and their panels, isolation strip with the pieces to get, and what seals them. */
+export function jointFigures(practices: Practices, joints: JointsResult): readonly Figure[] {
+  const { layout, sealed } = joints;
+  return [
+    ...(layout ? layoutFigures(practices, layout) : []),
+    ...stripFigures(practices, joints),
+    ...(sealed ? sealantFigures(practices, sealed) : []),
+  ];
+}
+
+function layoutFigures(practices: Practices, layout: JointLayout): readonly Figure[] {
+  const { joints: rule, thickness } = practices;
+  const { most, depth, panels, joints, by, proof } = layout;
+  const control = controlLength(layout);
+  const stops = lengthOfKind(joints, 'construction');
+  return [
+    {
+      key: 'panel-most',
+      value: length(most),
+      working: () => ({
+        of: 'panel-most',
+        formula: 'm = min(f × t, c)',
+        inputs: [
+          setting('joint-factor', number(rule.factor)),
+          { key: 'thickness', value: length(thickness), from: 'practice' },
+          setting('joint-cap', length(rule.cap)),
+        ],
+        rounding: 'none',
+        source: ['joint-spacing-table', 'joint-spacing-concrete-code', 'user'],
+      }),
+    },
+    {
+      key: 'joint-panels',
+      value: count(panels.length, 'panel'),
+      working: () => ({
+        of: 'joint-panels',
+        formula: 'n',
+        inputs: [],
+        rounding: 'none',
+        source: ['geometry'],
+      }),
+    },
+    {
+      key: 'joint-length',
+      role: 'net',
+      value: length(control),
+      working: () => ({
+        of: 'joint-length',
+        formula: 'L = Σ l',
+        inputs: [],
+        rounding: 'none',
+        source: ['geometry'],
+        steps: joints.flatMap((joint, i) =>
+          joint.kind === 'control'
+            ? [{ label: jointMark(joints, i), value: length(Math.round(lengthOf(joint))) }]
+            : [],
+        ),
+      }),
+    },
+    ...(stops > 0 ? [stopFigure(layout, stops)] : []),
+    {
+      key: 'joint-proof',
+      value: term(by === 'by-hand' ? 'joints-by-hand' : `joints-${proof}`),
+      working: () => ({
+        of: 'joint-proof',
+        formula: 'L → min',
+        inputs: [
+          { key: 'panel-most', value: length(most), from: 'figure' },
+          setting('joint-ratio', number(rule.ratio)),
+        ],
+        rounding: 'none',
+        source: ['geometry', 'user'],
+      }),
+    },
+    {
+      key: 'joint-depth',
+      value: tapeLength(depth, 16),
+      working: () => ({
+        of: 'joint-depth',
+        formula: 'd = max(s × t, d₀)',
+        inputs: [
+          setting('joint-share', share(rule.depthShare)),
+          { key: 'thickness', value: length(thickness), from: 'practice' },
+          setting('joint-least-depth', length(rule.leastDepth)),
+        ],
+        rounding: 'none',
+        source: ['joint-spacing-association', 'user'],
+      }),
+    },
+  ];
+}
+
+function stopFigure({ joints }: JointLayout, stops: number): Figure {
+  return {
+    key: 'joint-stop-length',
+    value: length(stops),
+    working: () => ({
+      of: 'joint-stop-length',
+      formula: 'L = Σ l',
+      inputs: [],
+      rounding: 'none',
+      source: ['geometry'],
+      steps: joints.flatMap((joint, i) =>
+        joint.kind === 'construction'
+          ? [{ label: jointMark(joints, i), value: length(Math.round(lengthOf(joint))) }]
+          : [],
+      ),
+    }),
+  };
+}
+
+function stripFigures(
+  { isolation, thickness }: Practices,
+  joints: JointsResult,
+): readonly Figure[] {
+  const { pieces } = joints;
   return [
     {
       key: 'strip-length',
@@ -19,28 +137,103 @@ export function jointFigures({ isolation }: Practices, joints: JointsResult): re
         steps: joints.isolation.map((run, i) => ({ label: `${i + 1}`, value: length(run.length) })),
       }),
     },
-    {
-      key: 'strip-pieces',
-      role: 'order',
-      value: count(joints.pieces, 'piece'),
-      working: () => ({
-        of: 'strip-pieces',
-        formula: 'n = ⌈L ÷ p⌉',
-        inputs: [
-          { key: 'strip-length', value: length(joints.total), from: 'figure' },
-          { key: 'strip-piece-length', value: length(isolation.pieceLength), from: 'practice' },
-        ],
-        rounding: 'up',
-        source: ['common-practice', 'user'],
-      }),
-    },
+    ...(joints.total > 0
+      ? [
+          {
+            key: 'strip-depth',
+            value: length(joints.stripDepth),
+            working: () => ({
+              of: 'strip-depth',
+              formula: 'd = t − r',
+              inputs: [
+                { key: 'thickness', value: length(thickness), from: 'practice' },
+                setting('strip-recess', length(isolation.recess)),
+              ],
+              rounding: 'none',
+              source: ['ready-mix-joints', 'user'],
+            }),
+          } satisfies Figure,
+        ]
+      : []),
+    ...(pieces === undefined
+      ? []
+      : [
+          {
+            key: 'strip-pieces',
+            role: 'order',
+            value: count(pieces, 'piece'),
+            working: () => ({
+              of: 'strip-pieces',
+              formula: 'n = ⌈L ÷ p⌉',
+              inputs: [
+                { key: 'strip-length', value: length(joints.total), from: 'figure' },
+                setting('strip-piece-length', length(isolation.pieceLength)),
+              ],
+              rounding: 'up',
+              source: ['common-practice', 'user'],
+            }),
+          } satisfies Figure,
+        ]),
   ];
 }
 
-export function stripsTable(joints: JointsResult): TicketTable {
-  return {
-    key: 'strips',
-    columns: ['mark', 'meets', 'length'],
-    rows: joints.isolation.map((run, i) => [text(`${i + 1}`), term(run.kind), length(run.length)]),
-  };
+function sealantFigures(
+  { joints: { sealant } }: Practices,
+  sealed: SealedJoints,
+): readonly Figure[] {
+  return [
+    {
+      key: 'sealant',
+      role: 'net',
+      value: tubeVolume(sealed.volume),
+      working: () => ({
+        of: 'sealant',
+        formula: 'V = Σ l × w × d',
+        inputs: [],
+        rounding: 'none',
+        source: ['geometry', 'user'],
+        steps: sealed.parts.map((part, i) => ({
+          label: `${i + 1}`,
+          template: '{0} × {1} × {2}',
+          values: [length(part.length), length(part.width), length(part.depth)],
+          value: tubeVolume(part.volume),
+        })),
+      }),
+    },
+    {
+      key: 'sealant-cartridges',
+      role: 'order',
+      value: count(sealed.cartridges, 'cartridge'),
+      working: () => ({
+        of: 'sealant-cartridges',
+        formula: 'n = ⌈V ÷ v⌉',
+        inputs: [
+          { key: 'sealant', value: tubeVolume(sealed.volume), from: 'figure' },
+          setting('cartridge-holds', tubeVolume(sealant.cartridge)),
+        ],
+        rounding: 'up',
+        source: ['user'],
+      }),
+    },
+    ...(sealed.backer > 0
+      ? [
+          {
+            key: 'backer-length',
+            role: 'order',
+            value: length(sealed.backer),
+            working: () => ({
+              of: 'backer-length',
+              formula: 'L',
+              inputs: [setting('joint-width', length(sealant.width))],
+              rounding: 'none',
+              source: ['common-practice'],
+            }),
+          } satisfies Figure,
+        ]
+      : []),
+  ];
+}
+
+function setting(key: InputKey, value: Quantity): WorkingInput {
+  return { key, value, from: 'practice' };
 }

@@ -1,33 +1,53 @@
 import type { Practices } from '../../job/job.ts';
-import { type Figured, tradeNote, withheld } from '../notes.ts';
+import type { Note } from '../figure.ts';
+import { tradeNote } from '../notes.ts';
 import type { NetPour, PourEdge } from '../outline/pour.ts';
 import { length } from '../quantity.ts';
 import type { IsolationRun, JointsResult } from '../result.ts';
-import { getsStrip } from './rules.ts';
+import { getsStrip, isPatchInSlab } from './rules.ts';
+
+type Strip = Pick<JointsResult, 'isolation' | 'total' | 'stripDepth' | 'pieces'>;
 
 /**
  * Isolation strip along the edges that the practices choose: lengths by what they meet (one length goes on round a
  * corner while it stays against the same thing), grid units, whole; and pieces to buy, whose ends may be butted anywhere.
+ * Its depth is the slab's, less what its top is kept low by.
  */
-export function isolation(practices: Practices, pour: NetPour): Figured<JointsResult> {
-  const { pieceLength } = practices.isolation;
-  if (!(pieceLength > 0)) return withheld(tradeNote('joints', 'stop', 'strip-piece-zero'));
+export function isolation(
+  practices: Practices,
+  pour: NetPour,
+): { readonly figured: Strip; readonly notes: readonly Note[] } {
+  const { pieceLength, recess } = practices.isolation;
   const runs = pour.pieces.flatMap(({ rings }) =>
     rings.flatMap(({ edges }) => stripRuns(edges, practices)),
   );
   const total = runs.reduce((sum, run) => sum + run.length, 0);
-  // Both are whole grid units, so a total that comes out even takes no piece more.
-  const pieces = Math.ceil(total / pieceLength);
-  const notes =
-    runs.length === 0
-      ? [tradeNote('joints', 'assumption', 'strip-none')]
-      : [
-          tradeNote('joints', 'assumption', 'strip-edges'),
-          tradeNote('joints', 'assumption', 'strip-butted', {
-            facts: { piece: length(pieceLength) },
-          }),
-        ];
-  return { figured: { isolation: runs, total, pieces }, notes };
+  const strip = { isolation: runs, total, stripDepth: Math.max(0, practices.thickness - recess) };
+  if (!(pieceLength > 0)) {
+    return { figured: strip, notes: [tradeNote('joints', 'stop', 'strip-piece-zero')] };
+  }
+  const bonded = practices.isolation.existing && practices.isolation.bondAtPatch && hasPatch(pour);
+  return {
+    // Both are whole grid units, so a total that comes out even takes no piece more.
+    figured: { ...strip, pieces: Math.ceil(total / pieceLength) },
+    notes: [
+      ...(runs.length === 0
+        ? [tradeNote('joints', 'assumption', 'strip-none')]
+        : [
+            tradeNote('joints', 'assumption', 'strip-edges'),
+            tradeNote('joints', 'assumption', 'strip-butted', {
+              facts: { piece: length(pieceLength) },
+            }),
+          ]),
+      ...(bonded ? [tradeNote('joints', 'assumption', 'strip-bonded')] : []),
+    ],
+  };
+}
+
+function hasPatch({ pieces }: NetPour): boolean {
+  return pieces.some(({ rings }) =>
+    rings.some(({ edges }) => edges.some((edge) => isPatchInSlab(edge))),
+  );
 }
 
 function stripRuns(edges: readonly PourEdge[], practices: Practices): readonly IsolationRun[] {
@@ -44,7 +64,7 @@ function stripRuns(edges: readonly PourEdge[], practices: Practices): readonly I
     groups.shift();
   }
   return groups
-    .filter((group) => getsStrip(group[0]!.kind, practices))
+    .filter((group) => getsStrip(group[0]!, practices))
     .map((group) => ({
       kind: group[0]!.kind,
       edges: group,
@@ -53,5 +73,6 @@ function stripRuns(edges: readonly PourEdge[], practices: Practices): readonly I
 }
 
 function sameThing(a: PourEdge, b: PourEdge): boolean {
-  return a.kind === b.kind && a.feature === b.feature;
+  const oneBond = isPatchInSlab(a) === isPatchInSlab(b);
+  return a.kind === b.kind && a.feature === b.feature && oneBond;
 }

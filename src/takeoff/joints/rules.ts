@@ -1,7 +1,7 @@
 import { toGrid } from '../../geometry/round.ts';
 import type { Practices } from '../../job/job.ts';
 import type { Grid } from '../../units/grid.ts';
-import type { EdgeKind } from '../outline/pour.ts';
+import type { EdgeKind, PourEdge } from '../outline/pour.ts';
 
 /**
  * Which of the practices' choices puts strip on which edge. New concrete is kept apart from what stays in place (walls,
@@ -16,10 +16,16 @@ const CHOICE: Readonly<Partial<Record<EdgeKind, keyof Practices['isolation']>>> 
   'block-out': 'blockOut',
 };
 
-/** Whether an edge of this kind gets isolation strip. */
-export function getsStrip(kind: EdgeKind, practices: Practices): boolean {
-  const choice = CHOICE[kind];
-  return choice !== undefined && practices.isolation[choice] === true;
+/** Whether an edge gets isolation strip. */
+export function getsStrip(edge: PourEdge, practices: Practices): boolean {
+  const choice = CHOICE[edge.kind];
+  if (choice === undefined || practices.isolation[choice] !== true) return false;
+  return !(practices.isolation.bondAtPatch && isPatchInSlab(edge));
+}
+
+/** The edge of a missing piece, where the new concrete may be bonded to the old. */
+export function isPatchInSlab({ kind, patch }: PourEdge): boolean {
+  return patch && kind === 'existing-slab';
 }
 
 /**

@@ -14,6 +14,7 @@ import { tickets } from '../../../src/takeoff/tickets.ts';
 import { CUBIC_FOOT, FOOT, INCH } from '../../../src/units/grid.ts';
 import { UNIT_PROBLEMS } from '../../../src/units/problems.ts';
 import { BOARD_TROUBLES } from '../../takeoff/boards/boardJobs.ts';
+import { JOINT_TROUBLES } from '../../takeoff/joints/jointJobs.ts';
 import { spacings } from '../../takeoff/spacings.ts';
 import { STAKE_JOBS } from '../../takeoff/stakes/stakeJobs.ts';
 import { STEEL_TROUBLES } from '../../takeoff/steel/steelJobs.ts';
@@ -118,6 +119,7 @@ function troubled(): readonly Job[] {
     { ...job, features: job.features.filter(({ kind }) => kind !== 'pad') },
     ...Object.values(BOARD_TROUBLES),
     ...Object.values(STEEL_TROUBLES),
+    ...Object.values(JOINT_TROUBLES),
     ...Object.values(STAKE_JOBS),
   ];
 }

@@ -1,0 +1,62 @@
+import { EVERYTHING, type Place } from './clearance.ts';
+import {
+  along,
+  type Board,
+  isRoomFor,
+  type Lettered,
+  readingAngle,
+  wayFrom,
+  write,
+} from './dimension/board.ts';
+
+/** A word in the line for every so many millimetres of it. */
+const EVERY_MM = 70;
+const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];
+
+interface InLine {
+  readonly text: string;
+  /** Of the output, mm. */
+  readonly from: Place;
+  readonly to: Place;
+  /** The line's own kind in the clearance, which the word may stand on. */
+  readonly own: number;
+  readonly layer: NonNullable<Lettered['layer']>;
+  readonly feature?: string;
+}
+
+/** A word that stands astride a straight line, again and again along it, wherever there is room. Gives back whether it stands. */
+export function writeInLine(
+  board: Board,
+  { text, from, to, own, layer, feature }: InLine,
+): boolean {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const parts = Math.max(1, Math.round(length / EVERY_MM));
+  const way = wayFrom(from, to);
+  const angle = readingAngle(way);
+  // On paper no letter is smaller than 2.5 mm.
+  const height = board.lettering.height * 0.9;
+  let stands = false;
+  for (let part = 0; part < parts; part++) {
+    for (const share of SHARES) {
+      const middle = along(from, way, ((part + share) / parts) * length);
+      const lettered: Lettered = {
+        text,
+        at: {
+          x: middle.x + (height / 2) * Math.sin(angle),
+          y: middle.y - (height / 2) * Math.cos(angle),
+        },
+        angle,
+        anchor: 'middle',
+        height,
+        style: 'label',
+        layer,
+        ...(feature === undefined ? {} : { feature }),
+      };
+      if (!isRoomFor(board, lettered, EVERYTHING - own)) continue;
+      write(board, lettered);
+      stands = true;
+      break;
+    }
+  }
+  return stands;
+}
