@@ -80,7 +80,7 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   const board = boardFor(job, options);
   keepClear(board, job.features, loops);
   keepServicesClear(board, utilityLines(job));
-  const jointsShown = station === 'joints' || station === 'sheet' ? takeoff.joints : undefined;
+  const jointsShown = SHOWS_JOINTS.includes(station) ? takeoff.joints : undefined;
   keepJointsClear(board, job, jointsShown);
   const under = groundOf(job, takeoff, options);
   const layer = layerOf(board, job, takeoff, options);
@@ -110,11 +110,20 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   writeServices(board, utilityLines(job));
   if (station === 'sheet' && takeoff.pour) letterEdges(board, takeoff.pour);
   return {
-    marks: [...under, ...treads, ...layer.marks, ...board.marks],
+    marks: [
+      ...under,
+      ...treads,
+      ...layer.marks,
+      ...(jointsShown ? drawProposed(jointsShown) : []),
+      ...board.marks,
+    ],
     keyed: board.keyed,
     unmeasured,
   };
 }
+
+/** Joints drawn by hand are on every plan, as features; those that are proposed on these. */
+const SHOWS_JOINTS: readonly PlanOptions['station'][] = ['joints', 'sheet', 'steel-sheet'];
 
 /** What is written beside a station's layer before all else. Gives back the runs and seams that stand in a list alone. */
 function writeLayer(
@@ -244,7 +253,7 @@ function layerOf(
       return steelLayer(board, takeoff);
     case 'joints':
     case 'sheet':
-      return bare(joints ? [...drawStrip(joints, scale.gridPerMm), ...drawProposed(joints)] : []);
+      return bare(joints ? drawStrip(joints, scale.gridPerMm) : []);
     case 'ground':
     case 'mix':
       return bare([]);

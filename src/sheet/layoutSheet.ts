@@ -78,18 +78,18 @@ function drawnPages(making: Making): readonly Drawn[] {
   const setting = { turn: frame.turn, listArea };
   const own = [
     {
-      station: 'forms' as const,
+      stations: ['forms'] as const,
       called: layout.forms.title,
       sheet: wanted.has('forms') ? formsSheet(job, takeoff, setting, options) : undefined,
     },
     {
-      station: 'steel' as const,
+      stations: ['steel', 'joints'] as const,
       called: layout.steel.title,
       sheet: wanted.has('steel') ? steelSheet(job, takeoff, setting, options) : undefined,
     },
   ];
   // A station's own pages hold its tables and cautions: the lists leave them out.
-  const apart = own.flatMap(({ station, sheet }) => (sheet ? [station] : []));
+  const apart = own.flatMap(({ stations, sheet }): readonly Station[] => (sheet ? stations : []));
   return [
     ...(wanted.has('layout') ? layoutPlan(making, listed) : []),
     ...own.flatMap(({ called, sheet }): readonly Drawn[] => {

@@ -7,6 +7,7 @@ import { filled, frame, line, symbol, text } from '../furniture.ts';
 import type { Rect } from '../page.ts';
 import type { PageWords } from '../sheetOptions.ts';
 import type { LayoutWords } from '../words/layout.ts';
+import { jointRows } from './jointLegend.ts';
 import { type LegendRow, rowsSaying } from './legendRow.ts';
 import { utilityRows } from './utilityLegend.ts';
 
@@ -29,9 +30,10 @@ const GROUND: readonly (readonly [Ground & Material, readonly Feature['kind'][]]
 /** A row for each kind of edge and ground that is on the plan. */
 export function legendRows(
   job: Job,
-  { pour, joints }: Takeoff,
+  takeoff: Takeoff,
   { sheet, drawing }: PageWords,
 ): readonly LegendRow[] {
+  const { pour, joints } = takeoff;
   const { layout } = sheet;
   const kinds = EDGE_KINDS.filter((kind) => pour && pour.lengthByKind[kind] > 0);
   const edges = kinds.flatMap((kind) =>
@@ -46,8 +48,9 @@ export function legendRows(
           line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, 'strip'),
         ])
       : [];
+  const jointed = jointRows(job, takeoff, { drawing }, WORDS_MM);
   return [
-    ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip] : []),
+    ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip, ...jointed] : []),
     ...groundRows(job, layout, WORDS_MM),
     // Their words begin where the letters of the edges stand.
     ...utilityRows(job, { sheet, drawing }, SAMPLE_MM + 2),

@@ -54,7 +54,7 @@ export function listPages(
   };
   const isHere = (note: Note) =>
     !apart.includes(note.station) ||
-    !(note.weight === 'caution' || (note.station === 'steel' && isLaidBy(note)));
+    !(note.weight === 'caution' || (note.station !== 'forms' && isLaidBy(note)));
   const notes = takeoff.notes.filter(isHere);
   const blocks = [
     ...notesBlocks(job, notes, 'stop', width, plain, options),

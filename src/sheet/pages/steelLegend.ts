@@ -5,6 +5,7 @@ import type { Takeoff } from '../../takeoff/result.ts';
 import { formatLength } from '../../units/length.ts';
 import { line, symbol } from '../furniture.ts';
 import type { PageWords } from '../sheetOptions.ts';
+import { jointRows } from './jointLegend.ts';
 import { groundRows, heading, runningSample, SAMPLE_MM, signRow } from './legend.ts';
 import type { LegendRow } from './legendRow.ts';
 import { utilityRows } from './utilityLegend.ts';
@@ -19,14 +20,14 @@ const MIDDLE = SAMPLE_MM / 2;
  */
 export function steelLegendRows(
   job: Job,
-  { steel }: Takeoff,
+  takeoff: Takeoff,
   pageWords: PageWords,
   gridPerMm: number,
 ): readonly LegendRow[] {
   const { layout } = pageWords.sheet;
   const words = layout.steel;
   const row = signRow(WORDS_MM);
-  const { mesh, bars, chairs, dowels } = steel ?? {};
+  const { mesh, bars, chairs, dowels } = takeoff.steel ?? {};
   const length = (grid: number) => formatLength(grid, job.units);
   const { supports } = job.practices.steel;
   const chairsDrawn = areChairsDrawn(chairs, gridPerMm);
@@ -47,6 +48,7 @@ export function steelLegendRows(
     ...(dowels && dowels.seams.length > 0
       ? [...row(dowelSample, words.dowel), ...row(runningSample, words.running)]
       : []),
+    ...jointRows(job, takeoff, pageWords, SAMPLE_MM + 9),
     ...groundRows(job, layout, WORDS_MM),
     ...utilityRows(job, pageWords, WORDS_MM),
   ];

@@ -23,8 +23,8 @@ const LAID: readonly Figure['key'][] = [
 ];
 
 /**
- * The pages that the steel is laid by: a plan to scale with every piece of mesh or every bar, chairs and dowels, then what
- * is cut, bought and left, and what to look out for. None where there is no steel.
+ * The pages that the steel is laid by: a plan to scale with every piece of mesh or every bar, chairs, dowels and joints, then
+ * what is cut, bought and left, panels and joints, and what to look out for. None where there is neither steel nor joint.
  */
 export function steelSheet(
   job: Job,
@@ -32,13 +32,15 @@ export function steelSheet(
   setting: SheetSetting,
   options: SheetOptions,
 ): TradeSheet | undefined {
-  const { pour, steel } = takeoff;
-  if (!pour || !steel) return undefined;
+  const { pour, steel, joints } = takeoff;
+  const jointed = joints?.layout && joints.layout.joints.length > 0;
+  if (!pour || !(steel || jointed)) return undefined;
   const says = options.words.sheet.layout.steel;
   const from = [
-    ...(steel.mesh ? [says.fromMesh] : []),
-    ...(steel.bars ? [says.fromBars] : []),
-    ...(steel.dowels ? [says.fromDowels] : []),
+    ...(steel?.mesh ? [says.fromMesh] : []),
+    ...(steel?.bars ? [says.fromBars] : []),
+    ...(steel?.dowels ? [says.fromDowels] : []),
+    ...(jointed ? [says.fromJoints] : []),
   ].join(' ');
   return tradeSheet(job, takeoff, setting, options, {
     station: 'steel-sheet',
@@ -48,10 +50,13 @@ export function steelSheet(
     blocks: (width, plain) => {
       const notes = takeoff.notes.filter(isLaidBy);
       const { figures, tables } = ticketOf(job, takeoff, 'steel');
+      const jointsTicket = ticketOf(job, takeoff, 'joints');
       const laid = figures.filter(({ key, role }) => role === 'order' || LAID.includes(key));
       return [
         ...figureBlocks(job, laid, width, plain, options),
         ...ticketTableBlocks(job, tables, width, plain, options),
+        ...figureBlocks(job, jointsTicket.figures.filter(isToSetOut), width, plain, options),
+        ...ticketTableBlocks(job, jointsTicket.tables, width, plain, options),
         ...notesBlocks(job, notes, 'caution', width, plain, options),
         ...notesBlocks(job, notes, 'assumption', width, plain, options),
       ];
@@ -59,7 +64,13 @@ export function steelSheet(
   });
 }
 
-/** Whether a note belongs to the steel as it is laid: cautions, and how it is held, lapped and set. */
+/** Of joints and strip, what is set out and what is got. */
+function isToSetOut({ key }: Figure): boolean {
+  return !UNSAID.includes(key);
+}
+const UNSAID: readonly Figure['key'][] = ['panel-most', 'joint-panels', 'joint-proof'];
+
+/** Whether a note belongs to the steel and the joints as they are laid: cautions, and how they are held, lapped and set. */
 export function isLaidBy(note: Note): boolean {
-  return isOn('steel', note) && note.weight !== 'stop';
+  return (isOn('steel', note) || isOn('joints', note)) && note.weight !== 'stop';
 }

@@ -2,8 +2,8 @@ import type { steelSheetEn } from './steelSheetEn.ts';
 
 /** Words of the printed plan of the steel. */
 export const steelSheetEs: typeof steelSheetEn = {
-  title: 'Acero',
-  legend: 'Acero',
+  title: 'Acero y juntas',
+  legend: 'Acero y juntas',
   piece: 'Malla: pieza · hoja o rollo',
   lap: (least) => `T: traslape, mínimo ${least}`,
   bar: (size) => `Varilla ${size}`,
@@ -20,5 +20,6 @@ export const steelSheetEs: typeof steelSheetEn = {
     'Tienda las piezas en el orden de sus números; el lado con rayas va debajo de la pieza que sigue. H es una hoja, R un rollo, con su número de la lista de abajo.',
   fromBars:
     'Las varillas van parejas entre la primera y la última de cada sentido, separadas como dice su línea; un hueco o una muesca parte la varilla en dos.',
+  fromJoints: 'Juntas por su marca: dónde empieza y acaba cada una está en la lista de abajo.',
   fromDowels: 'Los hoyos de las pasajuntas se miden por la orilla de la losa vieja, desde el aro.',
 };

@@ -106,10 +106,22 @@ function plansFor(
 const firsts = new Map<string, readonly JointPlan[]>();
 const KEPT = 20;
 
+/** A slab with more than so many places that joints must come to waits for the search. Our own limit. */
+const MOST_PLACES = 60;
+
+/** What is drawn, until the search has looked, where even a first answer takes too long for a live figure. */
+function firstPlan(problem: JointProblem): JointPlan {
+  const { insideCorners, blockOuts, oldJoints, fixed } = problem;
+  if (insideCorners.length + blockOuts.length + oldJoints.length <= MOST_PLACES) {
+    return firstJoints(problem);
+  }
+  return { report: jointReport(problem, fixed), proof: 'first', tried: 1 };
+}
+
 function firstPlans(problems: readonly JointProblem[], key: string): readonly JointPlan[] {
   const known = firsts.get(key);
   if (known) return known;
-  const plans = problems.map(firstJoints);
+  const plans = problems.map(firstPlan);
   const [oldest] = firsts.keys();
   if (firsts.size >= KEPT && oldest !== undefined) firsts.delete(oldest);
   firsts.set(key, plans);
