@@ -82,8 +82,11 @@ describe.each(['mesh', 'bars'] as const)('%s on the sheet', (kind) => {
   });
 });
 
-test('no page where there is no steel; dowels alone have one', () => {
-  expect(steelPagesOf(withSteel('none', false))).toEqual([]);
+test('no page where there is neither steel nor joint; dowels alone have one, and joints too', () => {
+  expect(steelPagesOf(withSteel('none', false, slab(9, 9)))).toEqual([]);
+  const jointed = writtenOn(steelPagesOf(withSteel('none', false, slab(20, 10))));
+  expect(jointed).toContain('C1');
+  expect(jointed).toContain('10\'-0"');
   const alone = writtenOn(steelPagesOf(withSteel('none')));
   const opening = (said: string) => said.slice(0, 24);
   expect(alone).toContain(opening(said.fromDowels));
