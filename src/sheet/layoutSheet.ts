@@ -1,5 +1,6 @@
 import type { Mark } from '../drawing/marks.ts';
 import type { Job } from '../job/job.ts';
+import type { Station } from '../takeoff/figure.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { furniture, line } from './furniture.ts';
 import { printable } from './lettering.ts';
