@@ -30,6 +30,15 @@ export type Material =
   /** Round a buried line. */
   | 'tolerance'
   | 'lumber'
+  // Cut across, in sections.
+  | 'cut-concrete'
+  | 'cut-lumber'
+  | 'earth'
+  | 'stone'
+  | 'steel'
+  /** Of isolation strip, and of backer rod. */
+  | 'filler'
+  | 'sealant'
   | 'paper'
   /** Printed black: the modules of a code. */
   | 'ink';

@@ -216,7 +216,8 @@ function defaultSteel(): Practices['steel'] {
       leastPiece: 12 * INCH,
     },
     // Supports seen from 2 to 6 ft; wire bends underfoot when they are far: the closest of them.
-    supports: { by: 'chairs', spacing: 2 * FOOT },
+    // 2 in below the top, or in the upper third: common practice.
+    supports: { by: 'chairs', spacing: 2 * FOOT, below: 2 * INCH },
     // Common practice, no source.
     tieSpacing: 2 * FOOT,
     bars: {

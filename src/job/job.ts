@@ -317,7 +317,12 @@ export interface Practices {
       readonly leastPiece: Grid;
     };
     /** How the steel gets to its height: on chairs so far apart, or lifted as the concrete is placed. */
-    readonly supports: { readonly by: 'chairs' | 'lifting'; readonly spacing: Grid };
+    readonly supports: {
+      readonly by: 'chairs' | 'lifting';
+      readonly spacing: Grid;
+      /** How far below the finish it lies, to the middle of the steel. */
+      readonly below: Grid;
+    };
     /** Ties along a lap, at most so far apart. */
     readonly tieSpacing: Grid;
     readonly bars: {

@@ -77,7 +77,7 @@ function toVersion2(job: FileJob): FileJob {
 function toVersion3(job: FileJob): FileJob {
   if (!isObject(job) || !isObject(job['practices'])) return job;
   const { practices } = job;
-  const { joints, isolation, thickenedEdge, base, edgeRadius } = defaultPractices();
+  const { joints, isolation, thickenedEdge, base, edgeRadius, steel } = defaultPractices();
   const { bondAtPatch, thickness, recess } = isolation;
   const strip = practices['isolation'];
   return {
@@ -88,9 +88,16 @@ function toVersion3(job: FileJob): FileJob {
       base,
       edgeRadius,
       joints,
+      ...withSteelHeight(practices['steel'], steel.supports.below),
       ...(isObject(strip) ? { isolation: { ...strip, bondAtPatch, thickness, recess } } : {}),
     },
   };
+}
+
+/** Steel of before, and how far below the finish it lies. */
+function withSteelHeight(steel: unknown, below: number): object {
+  if (!isObject(steel) || !isObject(steel['supports'])) return {};
+  return { steel: { ...steel, supports: { ...steel['supports'], below } } };
 }
 
 function isObject(value: unknown): value is Readonly<Record<string, unknown>> {

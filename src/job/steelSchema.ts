@@ -31,6 +31,7 @@ export const steelSchema = v.strictObject({
   supports: v.strictObject({
     by: v.picklist(['chairs', 'lifting']),
     spacing: whole(INCH, 10 * METRE),
+    below: whole(1, METRE),
   }),
   tieSpacing: whole(INCH, 10 * METRE),
   bars: v.strictObject({

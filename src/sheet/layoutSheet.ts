@@ -15,6 +15,7 @@ import { padLayouts } from './pages/padLayouts.ts';
 import { type PlanFrame, planFrames } from './pages/planFrame.ts';
 import { lettersLack, planParts } from './pages/planPage.ts';
 import { steelSheet } from './pages/steelPages.ts';
+import { sectionPages } from './pages/sectionPages.ts';
 import { TITLE_HEIGHT, titleBlock } from './pages/titleBlock.ts';
 import { paperSize, TURNS } from './papers.ts';
 import type { SheetOptions } from './sheetOptions.ts';
@@ -98,9 +99,20 @@ function drawnPages(making: Making): readonly Drawn[] {
       const plan = { called, frame: sheet.frame, parts: sheet.plan, scaleName: sheet.scaleName };
       return [plan, ...listed(called, sheet.tables)];
     }),
+    ...(wanted.has('sections') ? sectionsDrawn(making) : []),
     ...(wanted.has('set-out') ? listed(layout.setOut, layoutPages(job, pads, area, options)) : []),
     ...listed(layout.lists, listPages(job, takeoff, wanted, apart, area, options)),
   ];
+}
+
+function sectionsDrawn({ job, takeoff, options, scaled: { frame } }: Making): readonly Drawn[] {
+  const sections = sectionPages(job, takeoff, listArea(frame), options);
+  return (sections?.pages ?? []).map((parts) => ({
+    called: options.words.sheet.layout.sections.title,
+    frame,
+    parts: [...parts, furniture(outerFrame(frame))],
+    scaleName: sections!.scaleName,
+  }));
 }
 
 /** The plan, and the sizes that found no room on its page. */

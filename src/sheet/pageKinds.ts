@@ -6,6 +6,7 @@ export const PAGE_KINDS = [
   'layout',
   'forms',
   'steel',
+  'sections',
   'set-out',
   'order',
   'cautions',

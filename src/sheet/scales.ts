@@ -34,6 +34,12 @@ export function scalesFor(units: UnitStyle): readonly Scale[] {
   return units === 'metric' ? METRIC_SCALES : INCH_SCALES;
 }
 
+/** Scales of sections: large enough for a board's gap to be seen. Largest first. */
+export function sectionScalesFor(units: UnitStyle): readonly Scale[] {
+  if (units !== 'metric') return INCH_SCALES.filter(({ ratio }) => ratio <= 16);
+  return [5, 10, 20].map((ratio) => ({ name: `1:${ratio}`, ratio }));
+}
+
 export function gridPerMmAt({ ratio }: Scale): number {
   return ratio * MILLIMETRE;
 }

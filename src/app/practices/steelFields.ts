@@ -189,6 +189,16 @@ export const STEEL_FIELDS: readonly Field[] = [
   },
   {
     kind: 'length',
+    key: 'steelBelow',
+    least: INCH / 2,
+    most: METRE,
+    note: 'steelBelow',
+    shown: ofSteel,
+    get: ({ steel }) => steel.supports.below,
+    put: (practices, below) => put(practices, { supports: { ...practices.steel.supports, below } }),
+  },
+  {
+    kind: 'length',
     key: 'chairSpacing',
     least: 6 * INCH,
     most: 10 * METRE,

@@ -223,6 +223,7 @@ export const en = {
       layout: 'Layout with all sizes',
       forms: 'Forms and stakes',
       steel: 'Steel',
+      sections: 'Sections through the edges',
       'set-out': 'Squaring and layout tables',
       order: 'Material list',
       cautions: 'Cautions, and what was taken as so',

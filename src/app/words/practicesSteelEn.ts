@@ -10,6 +10,7 @@ export const practicesSteelEn = {
     leastPiece: { label: 'Smallest piece of mesh' },
     cover: { label: 'Cover of the mesh at the edge' },
     chairs: { label: 'Chairs under the steel' },
+    steelBelow: { label: 'Steel below the finish' },
     chairSpacing: { label: 'Chairs apart, at most' },
     tieSpacing: { label: 'Ties apart, at most' },
     barSize: { label: 'Bar size' },
@@ -57,6 +58,10 @@ export const practicesSteelEn = {
     own: 'Another: type its square and weight',
   },
   notes: {
+    steelBelow: {
+      says: 'Seen: 2 in below the top, or in the upper third. It holds cracks shut where they begin, at the top, as long as no saw or groover reaches it. Mesh trodden to the bottom does nothing.',
+      source: 'Common practice, no source.',
+    },
     steelKind: {
       says: 'Steel in a slab on the ground holds cracks tight; it doesn’t stop them. Some crews use none and rely on joints close together.',
       source: 'Trade pages disagree; no structural design.',

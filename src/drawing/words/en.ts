@@ -1,4 +1,5 @@
 import type { FeatureKind, JointUse, Service } from '../../job/job.ts';
+import { sectionsEn } from './sectionsEn.ts';
 
 /** The few words that stand in drawings. */
 export const en = {
@@ -54,6 +55,7 @@ export const en = {
   /** Dowels along a seam, in the diameter and length that they have. */
   seam: (mark: string, count: number, diameter: string, length: string) =>
     `${mark}: ${count} × ${diameter} × ${length}`,
+  sections: sectionsEn,
   letters: {
     free: 'F',
     'existing-slab': 'E',

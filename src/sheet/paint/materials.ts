@@ -1,10 +1,12 @@
 import type { Material } from '../../drawing/marks.ts';
 import type { Rect } from '../page.ts';
+import { type CutPattern, cutHatch } from './cutHatches.ts';
 import type { Pen, Step, Stroke } from './pen.ts';
 import { boxOfSteps, lineSteps } from './steps.ts';
 import { INK, PAPER } from './strokes.ts';
 
-type Pattern = 'falling' | 'rising' | 'cross' | 'specks' | 'wide-falling';
+type LinePattern = 'falling' | 'rising' | 'cross' | 'wide-falling';
+type Pattern = LinePattern | 'specks' | CutPattern;
 
 /** Pale grounds of the materials' own colours; what they mean is said by line and hatch too. */
 const FILLS: Readonly<
@@ -20,13 +22,20 @@ const FILLS: Readonly<
   'no-stake': { ground: null, hatch: 'cross' },
   tolerance: { ground: '#ececec', hatch: null },
   lumber: { ground: '#f0dfb8', hatch: null },
+  'cut-concrete': { ground: '#eef3f1', hatch: 'concrete' },
+  'cut-lumber': { ground: '#f0dfb8', hatch: 'ends' },
+  earth: { ground: PAPER, hatch: 'earth' },
+  stone: { ground: PAPER, hatch: 'stone' },
+  steel: { ground: INK, hatch: null },
+  filler: { ground: PAPER, hatch: 'fine-cross' },
+  sealant: { ground: '#3a3d3f', hatch: null },
   paper: { ground: PAPER, hatch: null },
   ink: { ground: INK, hatch: null },
 };
 
 const HATCH: Stroke = { width: 0.14, dash: [], colour: INK };
 /** Distance between hatch lines, mm. */
-const APART: Readonly<Record<Exclude<Pattern, 'specks'>, number>> = {
+const APART: Readonly<Record<LinePattern, number>> = {
   falling: 2,
   rising: 2,
   cross: 4,
@@ -41,8 +50,22 @@ export function fillWith(pen: Pen, steps: readonly Step[], material: Material, s
   if (!hatch) return;
   const box = overlap(boxOfSteps(steps), seen);
   if (!box) return;
-  const lines = hatch === 'specks' ? specks(box) : hatchLines(box, hatch);
+  const lines = linesOf(box, hatch);
   if (lines.length > 0) pen.within(steps, () => pen.stroke(lines, HATCH));
+}
+
+function linesOf(box: Rect, hatch: Pattern): readonly Step[] {
+  switch (hatch) {
+    case 'specks':
+      return specks(box);
+    case 'falling':
+    case 'rising':
+    case 'cross':
+    case 'wide-falling':
+      return hatchLines(box, hatch);
+    default:
+      return cutHatch(box, hatch);
+  }
 }
 
 function overlap(a: Rect, b: Rect): Rect | undefined {
@@ -54,7 +77,7 @@ function overlap(a: Rect, b: Rect): Rect | undefined {
 }
 
 /** Lines at 45° over a box, on one lattice for the whole page, so that neighbours of one material join up. */
-function hatchLines(box: Rect, pattern: Exclude<Pattern, 'specks'>): readonly Step[] {
+function hatchLines(box: Rect, pattern: LinePattern): readonly Step[] {
   const apart = APART[pattern] * Math.SQRT2;
   const { x, y, width, height } = box;
   const steps: Step[] = [];

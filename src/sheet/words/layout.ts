@@ -1,5 +1,6 @@
 import { formsSheetEn } from './formsSheetEn.ts';
 import { steelSheetEn } from './steelSheetEn.ts';
+import { sectionsSheetEn } from './sectionsSheetEn.ts';
 
 /** Words of the printed sheet. */
 export const layoutEn = {
@@ -99,6 +100,7 @@ export const layoutEn = {
   },
   forms: formsSheetEn,
   steel: steelSheetEn,
+  sections: sectionsSheetEn,
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',
 };
 

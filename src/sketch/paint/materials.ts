@@ -21,6 +21,14 @@ const FILLS: Readonly<Record<Material, Fill>> = {
   'no-stake': { ground: null, hatch: { colour: 'stop', pattern: 'cross' } },
   tolerance: { ground: 'tolerance', hatch: null },
   lumber: { ground: 'lumber', hatch: null },
+  // Of sections, which stand on paper alone.
+  'cut-concrete': { ground: 'fresh', hatch: null },
+  'cut-lumber': { ground: 'lumber', hatch: null },
+  earth: { ground: null, hatch: { colour: 'soil', pattern: 'specks' } },
+  stone: { ground: 'paper', hatch: { colour: 'ink-soft', pattern: 'specks' } },
+  steel: { ground: 'ink-soft', hatch: null },
+  filler: { ground: 'paper', hatch: { colour: 'ink-soft', pattern: 'cross' } },
+  sealant: { ground: 'ink-soft', hatch: null },
   paper: { ground: 'paper', hatch: null },
   ink: { ground: 'ink', hatch: null },
 };

@@ -69,14 +69,18 @@ export const STEEL_TROUBLES = {
   'mesh-no-room': steeled(slab(20, 12), { mesh: { cover: 6 * FOOT } }),
   'mesh-too-many': steeled(slab(20, 12), { mesh: { lapSides: 5 * FOOT - 1 } }),
   'mesh-not-enough': steeled(slab(20, 12), { stock: { truck: [SCRAP], yard: [] } }),
-  'chairs-too-many': steeled(slab(20, 12), { supports: { by: 'chairs', spacing: INCH } }),
+  'chairs-too-many': steeled(slab(20, 12), {
+    supports: { by: 'chairs', spacing: INCH, below: 2 * INCH },
+  }),
   'mesh-stock-narrow': steeled(slab(20, 12), { stock: { truck: [{ ...NARROW, count: 1 }] } }),
   'mesh-lap-short': steeled(slab(20, 12), { mesh: { lapSides: 4 * INCH } }),
   'drag-short': steeled(slab(20, 12), {
     drag: { friction: 3, jointLength: 60 * FOOT, stress: 1e8 },
   }),
   'steel-none': steeled(slab(20, 12), { kind: 'none' }),
-  'steel-lifted': steeled(slab(20, 12), { supports: { by: 'lifting', spacing: 2 * FOOT } }),
+  'steel-lifted': steeled(slab(20, 12), {
+    supports: { by: 'lifting', spacing: 2 * FOOT, below: 2 * INCH },
+  }),
   'bars-size': barred({ spacing: 0 }),
   'bars-stock-short': barred({ lapDiameters: 200, stockLength: 4 * FOOT }),
   'bars-no-room': barred({ cover: 7 * FOOT }),

@@ -1,0 +1,43 @@
+/** Words that stand in the sections. */
+export const sectionsEn = {
+  titles: {
+    free: 'Free edge',
+    thickened: 'Free edge, thickened',
+    'existing-slab': 'Against the existing slab',
+    wall: 'Against a wall',
+    'wall-formed': 'Along a wall, formed',
+    steps: 'Against steps',
+    'block-out': 'At a block-out',
+    'control-joint': 'Control joint',
+  },
+  old: {
+    'existing-slab': 'Existing slab: depth not known',
+    wall: 'Wall',
+    'wall-formed': 'Wall or skirting: takes no concrete',
+    steps: 'Steps that stay',
+    'block-out': 'Block-out',
+  },
+  slab: 'New concrete',
+  thickened: 'Trench, cast against the ground',
+  ground: 'Firm ground',
+  base: 'Base, compacted',
+  retarder: 'Vapour retarder',
+  form: (board: string, depth: string) => `Form board ${board.replace('x', '×')}, ${depth} deep`,
+  stake: 'Stake, cut below the form’s top',
+  gap: (gap: string) => `Gap ${gap}: pack soil against it`,
+  radius: (radius: string) => `Edge rounded, R ${radius}`,
+  mesh: (style: string) => (style === '' ? 'Mesh' : `Mesh ${style.replaceAll('x', '×')}`),
+  bars: (size: string, spacing: string) => `Bars ${size} at ${spacing} both ways`,
+  steelHeld: (what: string, by: 'chairs' | 'lifting') =>
+    by === 'chairs' ? `${what}, on chairs` : `${what}, lifted while placing`,
+  strip: (thickness: string) => `Isolation strip, ${thickness}`,
+  sealant: 'Sealant over the strip',
+  bonded: 'No strip: placed against it, clean and damp',
+  dowel: (diameter: string, length: string, spacing: string, set: 'epoxy' | 'sleeve') =>
+    `Dowel Ø ${diameter} × ${length} at ${spacing}, ${set === 'epoxy' ? 'in epoxy' : 'in a sleeve'}`,
+  tooled: 'Tooled groove',
+  sawn: 'Saw cut',
+  crack: 'Cracks here, out of sight',
+  sealantSize: (width: string, depth: string) => `Sealant, ${width} wide, ${depth} deep`,
+  backer: 'Backer rod',
+};

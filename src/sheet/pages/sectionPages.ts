@@ -1,0 +1,206 @@
+import type { Mark } from '../../drawing/marks.ts';
+import type { SectionKind } from '../../drawing/sections/cut.ts';
+import { cutOf, leastShown, type Shown } from '../../drawing/sections/cutOf.ts';
+import { type PlacedCut, placeCut } from '../../drawing/sections/placeCut.ts';
+import { sectionKinds } from '../../drawing/sections/sectionKinds.ts';
+import type { Job, UnitStyle } from '../../job/job.ts';
+import type { Takeoff } from '../../takeoff/result.ts';
+import { furniture, line, text } from '../furniture.ts';
+import { shortened, wrapped } from '../lettering.ts';
+import type { Rect, SheetPart } from '../page.ts';
+import { gridPerMmAt, type Scale, sectionScalesFor } from '../scales.ts';
+import type { SheetOptions } from '../sheetOptions.ts';
+import { BARS_HEIGHT, bars } from './bars.ts';
+import { LIST_MM } from './blocks.ts';
+
+/** Pages of sections, and the scale that all of them are drawn at. */
+export interface SectionPages {
+  readonly scaleName: string;
+  readonly pages: readonly (readonly SheetPart[])[];
+}
+
+/** Room beside a section for its sizes, mm: to the left, and to the right, where words go on over it. */
+const LEFT_MM = 12;
+const RIGHT_MM = 15;
+/** No cell is narrower than its words need, nor wider than this: a section doesn't get better by being longer. */
+const NARROWEST_MM = 84;
+const WIDEST_MM = 130;
+/** A larger scale is worth so many pages, and no more. */
+const MOST_PAGES = 3;
+const TITLE_MM = 9;
+const GAP_MM = 5;
+const TITLE_LETTERS = 3.2;
+const LINE_MM = 4.4;
+
+/**
+ * Sections through every kind of edge that the job has, and through a joint, to one scale: the largest that takes no more
+ * than three pages, else the one that takes the fewest. None where there is nothing to pour.
+ */
+export function sectionPages(
+  job: Job,
+  takeoff: Takeoff,
+  area: Rect,
+  options: SheetOptions,
+): SectionPages | undefined {
+  const kinds = sectionKinds(job, takeoff);
+  if (kinds.length === 0) return undefined;
+  const inner = { x: area.x + 3, y: area.y + 2, width: area.width - 6, height: area.height - 4 };
+  const room = { ...inner, height: inner.height - BARS_HEIGHT - 4 };
+  const tries = sectionScalesFor(job.units)
+    .map((scale) => laidAt(job, takeoff, kinds, scale, room, options))
+    .filter((laid) => laid !== undefined);
+  const counts = tries.map(({ rows }) => pagesOf(rows, room).length);
+  const least = Math.min(...counts);
+  const laid = tries[counts.findIndex((count) => count <= Math.max(least, MOST_PAGES))];
+  if (!laid) return undefined;
+  const { scale, rows } = laid;
+  return {
+    scaleName: scale.name,
+    pages: pagesOf(rows, room).map((page) => [
+      ...page.flatMap(({ row, y }) => row.flatMap((cell) => cellParts(cell, y, scale, options))),
+      furniture(foot(job, rows.flat(), scale, inner, options)),
+    ]),
+  };
+}
+
+interface Cell {
+  readonly kind: SectionKind;
+  /** 'A', 'B'…, by which it is spoken of. */
+  readonly letter: string;
+  readonly x: number;
+  readonly width: number;
+  /** From its left to the edge, mm. */
+  readonly edge: number;
+  readonly placed: PlacedCut;
+  readonly height: number;
+}
+type Row = readonly Cell[];
+
+interface Laid {
+  readonly scale: Scale;
+  readonly rows: readonly Row[];
+}
+
+/** The sections at a scale, row by row; nothing when one of them is wider than the page. */
+function laidAt(
+  job: Job,
+  takeoff: Takeoff,
+  kinds: readonly SectionKind[],
+  scale: Scale,
+  room: Rect,
+  { words }: SheetOptions,
+): Laid | undefined {
+  const perMm = gridPerMmAt(scale);
+  const least = kinds.map((kind) => leastShown(kind, job, takeoff));
+  const needs = least.map(({ left, right }) => LEFT_MM + (left + right) / perMm + RIGHT_MM);
+  const columns = Math.min(
+    kinds.length,
+    Math.floor((room.width + GAP_MM) / (Math.max(NARROWEST_MM, ...needs) + GAP_MM)),
+  );
+  if (columns < 1) return undefined;
+  const width = Math.min(WIDEST_MM, (room.width - (columns - 1) * GAP_MM) / columns);
+  const cells = kinds.map((kind, i): Cell => {
+    const { left } = least[i]!;
+    const edge = LEFT_MM + left / perMm;
+    const shown: Shown = { left, right: (width - edge - RIGHT_MM) * perMm };
+    const placed = placeCut(cutOf(kind, job, takeoff, words.drawing, shown), {
+      gridPerMm: perMm,
+      units: job.units,
+      words: words.drawing,
+      rightMm: width - edge,
+      lines: wrapped,
+    });
+    const { minY, maxY } = placed.bounds;
+    return {
+      kind,
+      letter: String.fromCharCode(65 + i),
+      x: room.x + (i % columns) * (width + GAP_MM),
+      width,
+      edge,
+      placed,
+      height: TITLE_MM + (maxY - minY) / perMm + GAP_MM,
+    };
+  });
+  const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, i) =>
+    cells.slice(i * columns, (i + 1) * columns),
+  );
+  return { scale, rows };
+}
+
+function heightOf(row: Row): number {
+  return Math.max(...row.map(({ height }) => height));
+}
+
+/** Rows poured into pages. */
+function pagesOf(
+  rows: readonly Row[],
+  { y, height }: Rect,
+): readonly (readonly { readonly row: Row; readonly y: number }[])[] {
+  const pages: { row: Row; y: number }[][] = [[]];
+  let used = 0;
+  for (const row of rows) {
+    const high = heightOf(row);
+    if (used > 0 && used + high > height) {
+      pages.push([]);
+      used = 0;
+    }
+    pages.at(-1)!.push({ row, y: y + used });
+    used += high;
+  }
+  return pages;
+}
+
+function cellParts(
+  { kind, letter, x, width, edge, placed }: Cell,
+  y: number,
+  scale: Scale,
+  { words }: SheetOptions,
+): readonly SheetPart[] {
+  const title = `${letter} · ${words.drawing.sections.titles[kind]}`;
+  return [
+    furniture([
+      text(shortened(title, TITLE_LETTERS, width), x, y + 4.6, {
+        height: TITLE_LETTERS,
+        style: 'title',
+      }),
+      line(x, y + 6.2, x + width, y + 6.2, 'hairline'),
+    ]),
+    {
+      marks: placed.marks,
+      gridPerMm: gridPerMmAt(scale),
+      from: { x: 0, y: placed.bounds.maxY },
+      at: { x: x + edge, y: y + TITLE_MM },
+    },
+  ];
+}
+
+/** The bars under the sections, and beside them what they rest on. */
+function foot(
+  job: Job,
+  cells: readonly Cell[],
+  scale: Scale,
+  { x, y, width, height }: Rect,
+  { words }: SheetOptions,
+): readonly Mark[] {
+  const top = y + height - BARS_HEIGHT;
+  const { sections } = words.sheet.layout;
+  const unplaced = cells.flatMap(({ letter, placed }) =>
+    placed.unplaced.map((size) => `${letter}: ${size}`),
+  );
+  const said = [
+    sections.rest,
+    ...(unplaced.length > 0 ? [sections.unplaced(unplaced.join(', '))] : []),
+  ];
+  const left = x + barsWidth(scale, job.units) + 8;
+  const lines = said.flatMap((one) => wrapped(one, LIST_MM, x + width - left));
+  return [
+    line(x, top, x + width, top, 'hairline'),
+    ...bars(x, top + 1, scale, job.units, words.sheet.layout),
+    ...lines.map((one, i) => text(one, left, top + 6 + i * LINE_MM, { height: LIST_MM })),
+  ];
+}
+
+function barsWidth({ ratio }: Scale, units: UnitStyle): number {
+  // The shortest bar of the largest scale is longer than the others.
+  return Math.max(60, ((units === 'metric' ? 400 : 304.8) / ratio) * 1.08);
+}
