@@ -34,10 +34,10 @@ export function scalesFor(units: UnitStyle): readonly Scale[] {
   return units === 'metric' ? METRIC_SCALES : INCH_SCALES;
 }
 
-/** Scales of sections: large enough for a board's gap to be seen. Largest first. */
+/** Scales of sections, the smaller ones for footings alone. Largest first. */
 export function sectionScalesFor(units: UnitStyle): readonly Scale[] {
-  if (units !== 'metric') return INCH_SCALES.filter(({ ratio }) => ratio <= 16);
-  return [5, 10, 20].map((ratio) => ({ name: `1:${ratio}`, ratio }));
+  if (units !== 'metric') return INCH_SCALES.filter(({ ratio }) => ratio <= 48);
+  return [5, 10, 20, 25, 50].map((ratio) => ({ name: `1:${ratio}`, ratio }));
 }
 
 export function gridPerMmAt({ ratio }: Scale): number {

@@ -13,6 +13,7 @@ import type { Takeoff } from '../../src/takeoff/result.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { FOOT, INCH } from '../../src/units/grid.ts';
 import { randomPadJob } from '../drawing/randomPads.ts';
+import { sectionJobs } from '../drawing/sections/sectionJobs.ts';
 import { sheetOf, words } from '../sheet/made.ts';
 
 /**
@@ -93,6 +94,13 @@ function shortBoards(): { readonly job: Job; readonly figured: Takeoff } {
   const kicked = stakes.stakes.map((one) => (one.run === 'R3' ? { ...one, kicker: true } : one));
   return { job, figured: { ...figured, stakes: { ...stakes, stakes: kicked } } };
 }
+
+test('sections: a thickened edge on a base, an old slab with dowels, a sealed joint', () => {
+  const job = sectionJobs()['full']!;
+  sheetOf(job, { pages: ['sections'] }).forEach((page, i) => {
+    hold(`sections-${i + 1}`, writeSvg(page, `s${i + 1}`));
+  });
+});
 
 test('forms and stakes: splices with their cleats, kickers, ground near a buried line', () => {
   const { job, figured } = shortBoards();

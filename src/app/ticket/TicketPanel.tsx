@@ -6,6 +6,7 @@ import { PlanStanding } from '../boards/PlanStanding.tsx';
 import { JointStanding } from '../joints/JointStanding.tsx';
 import { SteelStanding } from '../mesh/SteelStanding.tsx';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
+import { SectionsPart } from '../sections/SectionsPart.tsx';
 import { shownJob } from '../state.ts';
 import { NoteList } from './NoteList.tsx';
 import { Peek } from './Peek.tsx';
@@ -41,6 +42,7 @@ export function TicketPanel({ station }: { readonly station: Station }) {
         <NoteList notes={notes} weight="stop" units={shown.units} />
         {ticket ? <Slip ticket={ticket} units={shown.units} withheld={stopped} /> : null}
         {station === 'forms' ? <PlanStanding /> : null}
+        {station === 'forms' || station === 'joints' ? <SectionsPart station={station} /> : null}
         {station === 'steel' ? <SteelStanding /> : null}
         {station === 'joints' ? <JointStanding /> : null}
         <NoteList notes={notes} weight="caution" units={shown.units} />

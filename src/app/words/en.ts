@@ -209,6 +209,10 @@ export const en = {
   mesh: meshEn,
   handOver: handOverEn,
   plan: planEn,
+  sections: {
+    title: 'Sections',
+    choose: 'Section',
+  },
   sheet: {
     title: 'Crew sheet',
     paper: 'Paper',

@@ -218,6 +218,10 @@ export const es = (terms: TermsEs): AppWords => ({
   mesh: meshEs,
   handOver: handOverEs,
   plan: planEs(terms),
+  sections: {
+    title: 'Cortes',
+    choose: 'Corte',
+  },
   sheet: {
     title: 'Hoja de la cuadrilla',
     paper: 'Papel',
@@ -233,6 +237,7 @@ export const es = (terms: TermsEs): AppWords => ({
       forms: `${terms.form.One} y estacas`,
       steel: 'Acero',
       code: 'Código que abre el trabajo',
+      sections: 'Cortes por las orillas',
       'set-out': 'Tablas para escuadrar y trazar',
       order: 'Lista de materiales',
       cautions: 'Precauciones, y lo que se da por hecho',

@@ -12,6 +12,7 @@ export const practicesSteelEs: typeof practicesSteelEn = {
     leastPiece: { label: 'Pieza de malla más chica' },
     cover: { label: 'Recubrimiento de la malla en la orilla' },
     chairs: { label: 'Silletas bajo el acero' },
+    steelBelow: { label: 'Acero debajo del acabado' },
     chairSpacing: { label: 'Silletas, separación máxima' },
     tieSpacing: { label: 'Amarres, separación máxima' },
     barSize: { label: 'Medida de varilla' },
@@ -59,6 +60,10 @@ export const practicesSteelEs: typeof practicesSteelEn = {
     own: 'Otra: escriba su cuadro y peso',
   },
   notes: {
+    steelBelow: {
+      says: 'Se ve: 2 in debajo de la cara de arriba, o en el tercio de arriba. Ahí mantiene cerradas las grietas donde empiezan, mientras no lo alcance la sierra ni el ranurador. La malla pisada al fondo no sirve de nada.',
+      source: 'Práctica común, sin fuente.',
+    },
     steelKind: {
       says: 'El acero en una losa sobre el terreno mantiene cerradas las grietas; no las evita. Hay cuadrillas que no ponen, y confían en juntas cercanas.',
       source: 'Páginas del oficio no coinciden; no es diseño estructural.',

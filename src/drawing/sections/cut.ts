@@ -19,6 +19,9 @@ export const SECTION_KINDS = [
 ] as const;
 export type SectionKind = (typeof SECTION_KINDS)[number];
 
+/** Breaks a text into lines of a width; heights and widths in mm. */
+export type BreakLines = (text: string, height: number, width: number) => readonly string[];
+
 /** Something that is pointed at, and what is said of it. */
 export interface Flag {
   readonly at: Point;

@@ -1,7 +1,6 @@
 import { addBox, DIMENSION, type Place, SYMBOL } from '../clearance.ts';
 import { type Board, rule, toGridPoint, toMm, write } from '../dimension/board.ts';
-import type { Flag } from './cut.ts';
-import type { CutPlacing } from './placeCut.ts';
+import type { BreakLines, Flag } from './cut.ts';
 
 /** Where flags stand, mm. */
 interface FlagRoom {
@@ -11,7 +10,7 @@ interface FlagRoom {
   readonly top: number;
   /** Words reach no farther to the right than this. */
   readonly right: number;
-  readonly lines: CutPlacing['lines'];
+  readonly lines: BreakLines;
 }
 
 /** Between the lines of two flags. */

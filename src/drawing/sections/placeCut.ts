@@ -7,7 +7,7 @@ import { drawInLane, type Lane } from '../dimension/linear.ts';
 import type { Mark } from '../marks.ts';
 import { pathPoints } from '../paths.ts';
 import type { DrawingWords } from '../words/en.ts';
-import type { Cut, CutSize } from './cut.ts';
+import type { BreakLines, Cut, CutSize } from './cut.ts';
 import { writeFlags } from './flags.ts';
 
 /** How a cut is put on paper. */
@@ -17,8 +17,7 @@ export interface CutPlacing {
   readonly words: DrawingWords;
   /** How far its words may reach to the right of the edge, mm of output. */
   readonly rightMm: number;
-  /** Breaks a text into lines of a width; heights and widths in mm. */
-  readonly lines: (text: string, height: number, width: number) => readonly string[];
+  readonly lines: BreakLines;
 }
 
 /** A section as marks, and the box round all of it, grid units. */

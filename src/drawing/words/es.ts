@@ -1,4 +1,5 @@
 import type { DrawingWords } from './en.ts';
+import { sectionsEs } from './sectionsEs.ts';
 import type { TermsEs } from './termsEs.ts';
 
 /**
@@ -7,7 +8,7 @@ import type { TermsEs } from './termsEs.ts';
  * For translators. Slab: losa; also placa, plancha (said of a pad here), firme, piso. Block-out: hueco; also paso, caja.
  * Patch: parche. Buried line: línea; also tubería, ducto. Sewer: drenaje; also cloaca, alcantarilla.
  */
-export const es = ({ form }: TermsEs): DrawingWords => ({
+export const es = (terms: TermsEs): DrawingWords => ({
   kinds: {
     pad: 'Plancha',
     'existing-slab': 'Losa existente',
@@ -53,12 +54,13 @@ export const es = ({ form }: TermsEs): DrawingWords => ({
   lap: (length) => `T ${length}`,
   lapShort: 'T',
   seam: (mark, count, diameter, length) => `${mark}: ${count} × ${diameter} × ${length}`,
+  sections: sectionsEs(terms),
   // L: libre. E: existente. P: pared, PC o PF: pared con cimbra o forma. ES: escalones. H: hueco.
   letters: {
     free: 'L',
     'existing-slab': 'E',
     wall: 'P',
-    'wall-formed': `P${form.One.charAt(0)}`,
+    'wall-formed': `P${terms.form.One.charAt(0)}`,
     steps: 'ES',
     'block-out': 'H',
   },

@@ -20,21 +20,23 @@ export interface SectionPages {
 }
 
 /** Room beside a section for its sizes, mm: to the left, and to the right, where words go on over it. */
-const LEFT_MM = 12;
-const RIGHT_MM = 15;
+export const SECTION_SIDES = { left: 12, right: 15 };
+const { left: LEFT_MM, right: RIGHT_MM } = SECTION_SIDES;
 /** No cell is narrower than its words need, nor wider than this: a section doesn't get better by being longer. */
 const NARROWEST_MM = 84;
 const WIDEST_MM = 130;
-/** A larger scale is worth so many pages, and no more. */
-const MOST_PAGES = 3;
+/** A larger scale is worth so many pages; a gap under a form is seen at no smaller one than this, and that is worth more. */
+const FEW_PAGES = 2;
+const MANY_PAGES = 4;
+const READABLE = 10;
 const TITLE_MM = 9;
 const GAP_MM = 5;
 const TITLE_LETTERS = 3.2;
 const LINE_MM = 4.4;
 
 /**
- * Sections through every kind of edge that the job has, and through a joint, to one scale: the largest that takes no more
- * than three pages, else the one that takes the fewest. None where there is nothing to pour.
+ * Sections through every kind of edge that the job has, and through a joint, all to one scale. None where there is nothing to
+ * pour.
  */
 export function sectionPages(
   job: Job,
@@ -46,12 +48,7 @@ export function sectionPages(
   if (kinds.length === 0) return undefined;
   const inner = { x: area.x + 3, y: area.y + 2, width: area.width - 6, height: area.height - 4 };
   const room = { ...inner, height: inner.height - BARS_HEIGHT - 4 };
-  const tries = sectionScalesFor(job.units)
-    .map((scale) => laidAt(job, takeoff, kinds, scale, room, options))
-    .filter((laid) => laid !== undefined);
-  const counts = tries.map(({ rows }) => pagesOf(rows, room).length);
-  const least = Math.min(...counts);
-  const laid = tries[counts.findIndex((count) => count <= Math.max(least, MOST_PAGES))];
+  const laid = bestLaid(job, takeoff, kinds, room, options);
   if (!laid) return undefined;
   const { scale, rows } = laid;
   return {
@@ -81,7 +78,7 @@ interface Laid {
   readonly rows: readonly Row[];
 }
 
-/** The sections at a scale, row by row; nothing when one of them is wider than the page. */
+/** The sections at a scale, row by row; nothing when one of them is wider or higher than the page. */
 function laidAt(
   job: Job,
   takeoff: Takeoff,
@@ -124,7 +121,32 @@ function laidAt(
   const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, i) =>
     cells.slice(i * columns, (i + 1) * columns),
   );
-  return { scale, rows };
+  return rows.every((row) => heightOf(row) <= room.height) ? { scale, rows } : undefined;
+}
+
+/**
+ * The largest scale that takes no more than two pages, as long as small things can be seen at it; else the largest that takes
+ * no more than four; else the one that takes the fewest.
+ */
+function bestLaid(
+  job: Job,
+  takeoff: Takeoff,
+  kinds: readonly SectionKind[],
+  room: Rect,
+  options: SheetOptions,
+): Laid | undefined {
+  const seen: { readonly laid: Laid; readonly pages: number }[] = [];
+  for (const scale of sectionScalesFor(job.units)) {
+    const laid = laidAt(job, takeoff, kinds, scale, room, options);
+    if (!laid) continue;
+    const pages = pagesOf(laid.rows, room).length;
+    const isReadable = scale.ratio <= READABLE;
+    if (pages <= FEW_PAGES && isReadable) return laid;
+    seen.push({ laid, pages });
+    if (pages <= FEW_PAGES) break;
+  }
+  const most = Math.max(MANY_PAGES, Math.min(...seen.map(({ pages }) => pages)));
+  return (seen.find(({ pages }) => pages <= most) ?? seen.at(-1))?.laid;
 }
 
 function heightOf(row: Row): number {

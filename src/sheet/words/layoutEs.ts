@@ -2,6 +2,7 @@ import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { formsSheetEs } from './formsSheetEs.ts';
 import type { LayoutWords } from './layout.ts';
 import { steelSheetEs } from './steelSheetEs.ts';
+import { sectionsSheetEs } from './sectionsSheetEs.ts';
 
 /** Words of the printed sheet. */
 export const layoutEs = (terms: TermsEs): LayoutWords => {
@@ -98,6 +99,7 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     },
     forms: formsSheetEs(terms),
     steel: steelSheetEs,
+    sections: sectionsSheetEs,
     lettersMissing: 'Una letra que esta tipografía no tiene se imprime como “?”.',
   };
 };
