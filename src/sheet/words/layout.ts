@@ -1,6 +1,6 @@
 import { formsSheetEn } from './formsSheetEn.ts';
-import { steelSheetEn } from './steelSheetEn.ts';
 import { sectionsSheetEn } from './sectionsSheetEn.ts';
+import { steelSheetEn } from './steelSheetEn.ts';
 
 /** Words of the printed sheet. */
 export const layoutEn = {

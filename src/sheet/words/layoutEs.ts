@@ -1,8 +1,8 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { formsSheetEs } from './formsSheetEs.ts';
 import type { LayoutWords } from './layout.ts';
-import { steelSheetEs } from './steelSheetEs.ts';
 import { sectionsSheetEs } from './sectionsSheetEs.ts';
+import { steelSheetEs } from './steelSheetEs.ts';
 
 /** Words of the printed sheet. */
 export const layoutEs = (terms: TermsEs): LayoutWords => {
