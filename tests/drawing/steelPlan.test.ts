@@ -16,7 +16,7 @@ function planAt(given: Job, kind: Kind, ratio: number) {
   const { dowels } = given.practices.steel;
   const job = steeled(given, {
     kind,
-    supports: { by: 'chairs', spacing: 3 * FOOT, below: 2 * INCH },
+    supports: { by: 'chairs', spacing: 3 * FOOT, below: FOOT / 6 },
     dowels: { ...dowels, use: true },
   });
   const figured = takeoff(job);

@@ -19,7 +19,7 @@ export function freeEdge(from: CutFrom): Cut {
     outsideGround(from, thickened),
     slabOf(from, 0, edgeRadius, thickened),
     formOf(from, true),
-    steelOf(from, 0),
+    steelOf(from, 0, thickened),
     thickened ? trenchOf(from, thickened) : {},
     edgeRadius > 0
       ? {

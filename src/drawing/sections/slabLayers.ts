@@ -136,7 +136,11 @@ export function slabOf(
  * The steel from its cover on: one way along the cut, the other seen end on; on chairs when it stands on them. Nothing where
  * it would lie below the slab: the job's own note says so.
  */
-export function steelOf({ job, right, words }: CutFrom, face: Grid): Partial<Cut> {
+export function steelOf(
+  { job, right, words }: CutFrom,
+  face: Grid,
+  thickened?: ThickenedResult,
+): Partial<Cut> {
   const { steel, thickness } = job.practices;
   const { below, by } = steel.supports;
   if (steel.kind === 'none' || below >= thickness) return {};
@@ -154,7 +158,9 @@ export function steelOf({ job, right, words }: CutFrom, face: Grid): Partial<Cut
     y: y + diameter,
   })).filter(({ x }) => x < right - diameter);
   const foot = Math.min(1.5 * INCH, thickness - below);
-  const stand = start + Math.min(0.4 * apart, 0.3 * (right - start));
+  // Where the ground is as high as the chair is made for.
+  const level = thickened ? thickened.width + thickened.taper + foot / 2 : start;
+  const stand = Math.max(level, start) + Math.min(0.4 * apart, 0.3 * (right - level));
   const chair = line('steel', 'brace', [
     { x: stand - foot / 2, y: -thickness },
     { x: stand, y },

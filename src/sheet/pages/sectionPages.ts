@@ -88,40 +88,66 @@ function laidAt(
   { words }: SheetOptions,
 ): Laid | undefined {
   const perMm = gridPerMmAt(scale);
-  const least = kinds.map((kind) => leastShown(kind, job, takeoff));
-  const needs = least.map(({ left, right }) => LEFT_MM + (left + right) / perMm + RIGHT_MM);
-  const columns = Math.min(
-    kinds.length,
-    Math.floor((room.width + GAP_MM) / (Math.max(NARROWEST_MM, ...needs) + GAP_MM)),
+  const shares = rowsOf(
+    kinds.map((kind) => {
+      const { left, right } = leastShown(kind, job, takeoff);
+      return Math.max(NARROWEST_MM, LEFT_MM + (left + right) / perMm + RIGHT_MM);
+    }),
+    room.width,
   );
-  if (columns < 1) return undefined;
-  const width = Math.min(WIDEST_MM, (room.width - (columns - 1) * GAP_MM) / columns);
-  const cells = kinds.map((kind, i): Cell => {
-    const { left } = least[i]!;
-    const edge = LEFT_MM + left / perMm;
-    const shown: Shown = { left, right: (width - edge - RIGHT_MM) * perMm };
-    const placed = placeCut(cutOf(kind, job, takeoff, words.drawing, shown), {
-      gridPerMm: perMm,
-      units: job.units,
-      words: words.drawing,
-      rightMm: width - edge,
-      lines: wrapped,
+  if (!shares) return undefined;
+  let next = 0;
+  const rows = shares.map((widths): Row => {
+    let x = room.x;
+    return widths.map((width): Cell => {
+      const kind = kinds[next]!;
+      const { left } = leastShown(kind, job, takeoff);
+      const edge = LEFT_MM + left / perMm;
+      const shown: Shown = { left, right: (width - edge - RIGHT_MM) * perMm };
+      const placed = placeCut(cutOf(kind, job, takeoff, words.drawing, shown), {
+        gridPerMm: perMm,
+        units: job.units,
+        words: words.drawing,
+        rightMm: width - edge,
+        lines: wrapped,
+      });
+      const { minY, maxY } = placed.bounds;
+      const height = TITLE_MM + (maxY - minY) / perMm + GAP_MM;
+      const cell = { kind, letter: String.fromCharCode(65 + next), x, width, edge, placed, height };
+      x += width + GAP_MM;
+      next++;
+      return cell;
     });
-    const { minY, maxY } = placed.bounds;
-    return {
-      kind,
-      letter: String.fromCharCode(65 + i),
-      x: room.x + (i % columns) * (width + GAP_MM),
-      width,
-      edge,
-      placed,
-      height: TITLE_MM + (maxY - minY) / perMm + GAP_MM,
-    };
   });
-  const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, i) =>
-    cells.slice(i * columns, (i + 1) * columns),
-  );
   return rows.every((row) => heightOf(row) <= room.height) ? { scale, rows } : undefined;
+}
+
+/**
+ * Widths put into rows in their order, as many as a row holds; what is left of a row goes to its cells alike, as far as the
+ * widest that a cell may be. Nothing when one is wider than the room.
+ */
+function rowsOf(
+  needs: readonly number[],
+  width: number,
+): readonly (readonly number[])[] | undefined {
+  const rows: number[][] = [];
+  let left = 0;
+  for (const need of needs) {
+    if (need > width) return undefined;
+    const row = rows.at(-1);
+    if (row && need + GAP_MM <= left) {
+      row.push(need);
+      left -= need + GAP_MM;
+    } else {
+      rows.push([need]);
+      left = width - need;
+    }
+  }
+  return rows.map((row) => {
+    const used = row.reduce((sum, need) => sum + need + GAP_MM, -GAP_MM);
+    const more = (width - used) / row.length;
+    return row.map((need) => Math.max(need, Math.min(WIDEST_MM, need + more)));
+  });
 }
 
 /**

@@ -19,7 +19,7 @@ function withSteel(kind: 'mesh' | 'bars' | 'none', dowels = true, job = demoJob(
   return steeled(job, {
     kind,
     dowels: { ...steel.dowels, use: dowels },
-    supports: { by: 'chairs', spacing: 3 * FOOT, below: 2 * INCH },
+    supports: { by: 'chairs', spacing: 3 * FOOT, below: FOOT / 6 },
   });
 }
 
