@@ -40,7 +40,7 @@ export const sectionsEs = ({ form }: TermsEs): typeof sectionsEn => ({
   sealant: 'Sellador sobre la tira',
   bonded: 'Sin tira: colado contra ella, limpia y húmeda',
   dowel: (diameter, length, spacing, set) =>
-    `Pasajunta Ø ${diameter} × ${length} a cada ${spacing}, ${set === 'epoxy' ? 'con epóxico' : 'en funda'}`,
+    `Pasajunta Ø ${diameter} × ${length} a cada ${spacing}, ${set === 'epoxy' ? 'con epóxico' : 'en camisa'}`,
   tooled: 'Ranura con ranurador',
   sawn: 'Corte de sierra',
   crack: 'Aquí se agrieta, sin verse',
