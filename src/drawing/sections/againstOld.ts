@@ -1,5 +1,4 @@
 import { DRESSED } from '../../takeoff/forms/rules.ts';
-import { getsStrip } from '../../takeoff/joints/rules.ts';
 import { dowelSize } from '../../takeoff/steel/dowels.ts';
 import { type Grid, INCH } from '../../units/grid.ts';
 import { formatLength } from '../../units/length.ts';
@@ -33,10 +32,11 @@ const SHOWN_ABOVE: Grid = 2 * INCH;
  * underside is left open.
  */
 export function againstOld(from: CutFrom, kind: Old): Cut {
-  const { job, left, words } = from;
+  const { job, takeoff, left, words } = from;
   const { isolation, joints } = job.practices;
   const isFormed = kind === 'wall-formed';
-  const strip = getsStrip(kind, job.practices) ? isolation.thickness : 0;
+  const hasStrip = takeoff.joints?.isolation.some((run) => run.kind === kind);
+  const strip = hasStrip ? isolation.thickness : 0;
   const face = strip;
   const { material, style, rises } = STANDING[kind];
   const top = rises ? SHOWN_ABOVE : 0;
