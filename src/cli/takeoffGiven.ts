@@ -1,8 +1,6 @@
-import { LANGUAGES, type Language } from '../drawing/words/language.ts';
-import { USUAL_TERMS } from '../drawing/words/terms.ts';
-import { sheetWords } from '../sheet/words/byLanguage.ts';
 import { filled } from '../sheet/words/say.ts';
 import type { Words } from '../sheet/words/words.ts';
+import { secondsOf, spoken, type WrongUse, wrong } from './given.ts';
 
 /** What the command for the takeoff was given, and the words to answer in. */
 export interface TakeoffGiven {
@@ -12,7 +10,7 @@ export interface TakeoffGiven {
 
 type TakeoffAsked =
   | { readonly is: 'help' }
-  | { readonly is: 'wrong'; readonly why: string }
+  | WrongUse
   | {
       readonly is: 'job';
       /** `-` is standard input. */
@@ -27,24 +25,13 @@ type TakeoffAsked =
       readonly link?: string;
     };
 
-const MOST_SECONDS = 3600;
-const USUAL_LANGUAGE: Language = 'en';
-
-/** The language is read before all else, so that a wrong use is answered in it. */
 export function readTakeoffGiven(given: readonly string[]): TakeoffGiven {
-  const at = given.indexOf('--language');
-  const typed = at < 0 ? USUAL_LANGUAGE : (given[at + 1] ?? '');
-  const language = LANGUAGES.find((one) => one === typed);
-  const words = sheetWords(language ?? USUAL_LANGUAGE, USUAL_TERMS);
-  if (language === undefined) {
-    const languages = LANGUAGES.join(', ');
-    return { words, asks: wrong(filled(words.cli.unknownLanguage, { languages, typed })) };
-  }
-  const rest = at < 0 ? given : [...given.slice(0, at), ...given.slice(at + 2)];
-  return { words, asks: readAsked(rest, words) };
+  const { words, rest, wrong: refused } = spoken(given);
+  return { words, asks: refused ?? readAsked(rest, words) };
 }
 
-function readAsked(given: readonly string[], { cli }: Words): TakeoffAsked {
+function readAsked(given: readonly string[], words: Words): TakeoffAsked {
+  const { cli } = words;
   if (given.includes('--help')) return { is: 'help' };
   const files: string[] = [];
   let text = false;
@@ -59,11 +46,9 @@ function readAsked(given: readonly string[], { cli }: Words): TakeoffAsked {
     else if (one === '--workings') workings = true;
     else if (one === '--search') {
       at += 1;
-      const typed = given[at] ?? '';
-      seconds = /^\d+(\.\d+)?$/.test(typed) ? Number(typed) : Number.NaN;
-      if (!(seconds <= MOST_SECONDS)) {
-        return wrong(filled(cli.searchSeconds, { typed, most: `${MOST_SECONDS}` }));
-      }
+      const read = secondsOf(given[at] ?? '', words);
+      if (typeof read !== 'number') return read;
+      seconds = read;
     } else if (one === '--csv') {
       at += 1;
       csv = given[at] ?? '';
@@ -91,8 +76,4 @@ function readAsked(given: readonly string[], { cli }: Words): TakeoffAsked {
 
 function isWebAddress(typed: string): boolean {
   return /^https?:/i.test(typed) && URL.canParse(typed);
-}
-
-function wrong(why: string): TakeoffAsked {
-  return { is: 'wrong', why };
 }

@@ -4,7 +4,12 @@ import { drawAngles } from './dimension/angles.ts';
 import { drawArc, drawBeside } from './dimension/beside.ts';
 import { drawHole } from './dimension/blockOuts.ts';
 import type { Board } from './dimension/board.ts';
-import { diagonalsOf, drawDiagonals, letterDiagonals } from './dimension/diagonals.ts';
+import {
+  type Diagonal,
+  diagonalsOf,
+  drawDiagonals,
+  letterDiagonals,
+} from './dimension/diagonals.ts';
 import {
   featureLoop,
   type Loop,
@@ -23,6 +28,17 @@ export interface DimensionWishes {
   readonly names: ReadonlyMap<string, string>;
   /** Diagonals and angles that aren't square, for building from. */
   readonly checks: boolean;
+  /** Drawn already, to be lettered. */
+  readonly diagonals: readonly Diagonal[];
+}
+
+/** The lines of every loop's diagonals, before all that is written. */
+export function diagonalLines(board: Board, loops: readonly Loop[]): readonly Diagonal[] {
+  const diagonals = loops
+    .filter(({ hole }) => !hole)
+    .flatMap((loop) => diagonalsOf(loop, axesOf(loop), board.units));
+  drawDiagonals(board, diagonals);
+  return diagonals;
 }
 
 /** The loops to measure: the selected feature's, then the pour's; without a pour, every pad's as drawn. */
@@ -46,7 +62,7 @@ const LEAST_MM = 4;
 export function drawDimensions(
   board: Board,
   loops: readonly Loop[],
-  { selected, limit, names, checks }: DimensionWishes,
+  { selected, limit, names, checks, diagonals }: DimensionWishes,
 ): void {
   const chosen = new Set(longest(board, loops, limit, selected));
   const seen = new Set<string>();
@@ -57,8 +73,6 @@ export function drawDimensions(
       return true;
     });
   const outers = loops.filter(({ hole }) => !hole);
-  const diagonals = checks ? outers.flatMap((loop) => diagonalsOf(loop, axesOf(loop))) : [];
-  drawDiagonals(board, diagonals);
   // First what has to be set out, then what is there already and only has to be found again.
   const rest: MeasuredSide[] = [];
   const arcs: MeasuredSide[] = [];

@@ -6,6 +6,7 @@ import type { Place } from './clearance.ts';
 import {
   type Board,
   type Lettered,
+  readingAngle,
   toGridPoint,
   toMm,
   wayFrom,
@@ -159,8 +160,7 @@ function besideSpots(board: Board, points: readonly Point[]): readonly Spot[] {
   if (!longest) return spots;
   const [a, b] = longest;
   const way = wayFrom(a, b);
-  const flip = way.x < -1e-9 || (Math.abs(way.x) <= 1e-9 && way.y < 0);
-  const angle = Math.atan2(flip ? -way.y : way.y, flip ? -way.x : way.x);
+  const angle = readingAngle(way);
   const { label } = board.lettering;
   for (const share of SHARES) {
     for (const reach of [4.2 + label, -4.2 - label, label, -label]) {

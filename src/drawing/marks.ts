@@ -72,6 +72,7 @@ export type LineStyle =
   | 'brace'
   | 'fault'
   | 'guide'
+  | 'match'
   | 'frame'
   | 'hairline';
 

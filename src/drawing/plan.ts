@@ -5,9 +5,17 @@ import type { Station } from '../takeoff/figure.ts';
 import type { Layout } from '../takeoff/layout/layout.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { addLine, FEATURE, OPENING, OUTLINE } from './clearance.ts';
-import { type Board, type KeyedSize, type Lettering, makeBoard, toMm } from './dimension/board.ts';
+import {
+  type Board,
+  type KeyedSize,
+  type Lettering,
+  makeBoard,
+  type PlanSize,
+  type PrintedChain,
+  toMm,
+} from './dimension/board.ts';
 import type { Loop } from './dimension/loops.ts';
-import { drawDimensions, loopsToMeasure } from './dimensions.ts';
+import { diagonalLines, drawDimensions, loopsToMeasure } from './dimensions.ts';
 import { drawFaults } from './faults.ts';
 import { type DrawnLayer, formsLayer, NOTHING_WRITTEN } from './formsLayer.ts';
 import { BAND_MM, featureArea, featureOutline, wallBand } from './ground.ts';
@@ -15,6 +23,7 @@ import { drawProposed, drawStrip, keepJointsClear, letterJoints, markPanels } fr
 import { drawLabels, namesOf } from './labels.ts';
 import { drawLayout, letterCorners } from './layout.ts';
 import type { DrawingScale, Mark } from './marks.ts';
+import { drawMatchLines, type MatchLine } from './matchLines.ts';
 import { edgePath, pathPoints, shapePath } from './paths.ts';
 import { letterEdges, pourArea, pourEdges } from './pour.ts';
 import { drawSteel, letterSteel } from './steel.ts';
@@ -39,6 +48,8 @@ export interface PlanOptions {
   readonly dimensionLimit?: number;
   /** What is set out and from where: its line and marks are drawn. */
   readonly layouts?: readonly Layout[];
+  /** Where the plan goes on on another sheet. */
+  readonly matchLines?: readonly MatchLine[];
   /** Nothing is written outside of this box, grid units. */
   readonly window?: Box;
 }
@@ -54,6 +65,10 @@ export interface Plan {
   readonly marks: readonly Mark[];
   /** What found no room at its place, for a list beside the plan. Empty on a screen, where one looks closer instead. */
   readonly keyed: readonly KeyedSize[];
+  /** Every size of the plan, those in the list too. */
+  readonly sizes: readonly PlanSize[];
+  /** Chains of sizes along the sides of the pour, each with the overall that it adds up to. */
+  readonly chains: readonly PrintedChain[];
   /** Form runs and dowel seams that found no room for their distances: those stand in the lists alone. */
   readonly unmeasured: readonly string[];
 }
@@ -88,14 +103,18 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
     feature.kind === 'steps' ? drawTreads(board, feature, job) : [],
   );
   drawFaults(board, takeoff);
+  // What can't be poured isn't set out: its diagonals and angles would say nothing.
+  const checks = station === 'sheet' && dimensions && takeoff.pour !== undefined;
+  const diagonals = checks ? diagonalLines(board, loops) : [];
+  drawMatchLines(board, options.matchLines ?? []);
   const unmeasured = dimensions ? writeLayer(board, job, layer, options) : [];
   if (dimensions && station !== 'forms-sheet' && station !== 'steel-sheet') {
     const limit = options.dimensionLimit ?? (printed ? Number.POSITIVE_INFINITY : SCREEN_LIMIT);
     drawDimensions(board, loops, {
       limit,
       names: namesOf(board, job),
-      // What can't be poured isn't set out: its diagonals and angles would say nothing.
-      checks: printed && takeoff.pour !== undefined,
+      checks,
+      diagonals,
       ...(selected === undefined ? {} : { selected }),
     });
   }
@@ -118,6 +137,8 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
       ...board.marks,
     ],
     keyed: board.keyed,
+    sizes: board.sizes,
+    chains: board.chains,
     unmeasured,
   };
 }

@@ -49,6 +49,8 @@ export function pourEdges({ pieces }: NetPour): readonly Mark[] {
 
 /** An edge at least this long (mm of output) gets the letter of its kind. */
 const LETTERED_MM = 9;
+/** Letters on paper are no smaller than this (ISO 3098, from memory). */
+const LEAST_MM = 2.5;
 const SHARES = [0.5, 0.35, 0.65, 0.22, 0.78, 0.12, 0.88];
 
 /** The letter of an edge's kind, just inside it, wherever there is room: the line tells it too. */
@@ -66,7 +68,7 @@ function letterEdge(board: Board, { from, to, arc, kind }: PourEdge): void {
   if (length < LETTERED_MM) return;
   const way = wayFrom(a, b);
   const left = { x: -way.y, y: way.x };
-  const height = board.lettering.height * 0.85;
+  const height = Math.max(LEAST_MM, board.lettering.height * 0.85);
   for (const share of SHARES) {
     let foot = along(a, way, share * length);
     let into = left;

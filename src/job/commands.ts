@@ -19,6 +19,7 @@ import { type SetPractices, setPractices } from './commands/setPractices.ts';
 import { type SetRise, setRise } from './commands/setRise.ts';
 import { type SetRound, setRound } from './commands/setRound.ts';
 import { type SetText, type SetUnits, setText, setUnits } from './commands/setText.ts';
+import { type SetTitle, setTitle } from './commands/setTitle.ts';
 import { type TurnFeature, turnFeature } from './commands/turnFeature.ts';
 import type { Job } from './job.ts';
 import type { JobProblemCode } from './problems.ts';
@@ -51,7 +52,8 @@ export type Command =
   | FreeStake
   | FreeStakes
   | SetUnits
-  | SetText;
+  | SetText
+  | SetTitle;
 
 export type Refusal = RefusalOf;
 
@@ -128,5 +130,7 @@ function carryOut(job: Job, command: Command): Outcome {
       return setUnits(job, command);
     case 'set-text':
       return setText(job, command);
+    case 'set-title':
+      return setTitle(job, command);
   }
 }

@@ -426,11 +426,23 @@ export interface Practices {
 }
 
 /** One job: plain data, immutable, the whole of what is saved. */
+/** What stands in the sheet's title block besides job and site, and where north is. An empty text isn't printed. */
+export interface Title {
+  readonly drawnBy: string;
+  readonly revision: string;
+  /** The revision that this one is printed instead of. */
+  readonly replaces: string;
+  /** The way to north: whole degrees clockwise from the top of the sketch. Absent when nobody said. */
+  readonly north?: number;
+}
+
 export interface Job {
   readonly name: string;
   /** Where: an address or a note for the crew. */
   readonly site: string;
   readonly notes: string;
+  /** Absent until something of it is written. */
+  readonly title?: Title;
   readonly units: UnitStyle;
   /** In drawing order, lowest first. */
   readonly features: readonly Feature[];

@@ -177,10 +177,17 @@ export const handStakeSchema = v.strictObject({
 });
 
 export const textSchema = { name, site: text(TEXT_MOST.site), notes: text(TEXT_MOST.notes) };
+export const titleSchema = v.strictObject({
+  drawnBy: text(TEXT_MOST.title),
+  revision: text(TEXT_MOST.title),
+  replaces: text(TEXT_MOST.title),
+  north: v.exactOptional(whole(0, 359)),
+});
 export const unitsSchema = v.picklist(['feet-inches', 'decimal-feet', 'metric']);
 
 export const jobSchemaParts = v.strictObject({
   ...textSchema,
+  title: v.exactOptional(titleSchema),
   units: unitsSchema,
   features: v.pipe(v.array(featureSchema), v.maxLength(5_000)),
   practices: practicesSchema,

@@ -6,18 +6,20 @@ import { furniture, line } from './furniture.ts';
 import { printable } from './lettering.ts';
 import type { Rect, SheetPage, SheetPart } from './page.ts';
 import { PAGE_KINDS, type PageKind } from './pageKinds.ts';
-import { fitPlan, type ScaledPlan } from './pages/fitPlan.ts';
+import { bestPlan } from './pages/bestPlan.ts';
+import type { ScaledPlan } from './pages/fitPlan.ts';
 import { formsSheet } from './pages/formsPages.ts';
 import { layoutPages, type PadLayout } from './pages/layoutPages.ts';
-import { legendRows, ROW_MM } from './pages/legend.ts';
-import { keyedPages, listPages } from './pages/listPages.ts';
+import { legendRows } from './pages/legend.ts';
+import { listPages, sizePages } from './pages/listPages.ts';
+import { onePage } from './pages/onePage.ts';
 import { padLayouts } from './pages/padLayouts.ts';
-import { type PlanFrame, planFrames } from './pages/planFrame.ts';
-import { lettersLack, planParts } from './pages/planPage.ts';
+import type { PlanFrame } from './pages/planFrame.ts';
+import { type PlanPages, planPages } from './pages/planPage.ts';
 import { sectionPages } from './pages/sectionPages.ts';
 import { steelSheet } from './pages/steelPages.ts';
 import { TITLE_HEIGHT, titleBlock } from './pages/titleBlock.ts';
-import { paperSize, TURNS } from './papers.ts';
+import { paperSize } from './papers.ts';
 import type { SheetOptions } from './sheetOptions.ts';
 
 /**
@@ -32,9 +34,16 @@ export function layoutSheet(
 ): readonly SheetPage[] {
   const { layout } = options.words.sheet;
   const pads = padLayouts(job, takeoff, options);
-  const scaled = bestPlan(job, takeoff, options, pads);
-  const size = paperSize(options.paper, scaled.frame.turn);
-  const drawn = drawnPages({ job, takeoff, options, pads, scaled });
+  const drawn = options.onePage
+    ? drawnOnOne(job, takeoff, options, pads)
+    : drawnPages({
+        job,
+        takeoff,
+        options,
+        pads,
+        scaled: bestPlan(job, takeoff, options, pads),
+      });
+  const size = paperSize(options.paper, drawn[0]!.frame.turn);
   const name = printable(job.name).text || layout.noName;
   const pages = drawn.length;
   return drawn.map(({ called, frame: { title }, parts, scaleName }, i): SheetPage => {
@@ -56,6 +65,32 @@ interface Drawn {
   readonly scaleName?: string;
 }
 
+function drawnOnOne(
+  job: Job,
+  takeoff: Takeoff,
+  options: SheetOptions,
+  pads: readonly PadLayout[],
+): readonly Drawn[] {
+  const { layout } = options.words.sheet;
+  const { frame, scaleName, plan, more } = onePage(job, takeoff, pads, options);
+  return [
+    ...planned(layout.layout, frame, scaleName, plan, options),
+    ...onPages(layout.onePage, frame, more),
+  ];
+}
+
+function onPages(
+  called: string,
+  frame: PlanFrame,
+  pages: readonly (readonly Mark[])[],
+): readonly Drawn[] {
+  return pages.map((marks) => ({
+    called,
+    frame,
+    parts: [furniture([...marks, ...outerFrame(frame)])],
+  }));
+}
+
 /** What the pages are made from. */
 interface Making {
   readonly job: Job;
@@ -72,11 +107,7 @@ function drawnPages(making: Making): readonly Drawn[] {
   const area = listArea(frame);
   const wanted = pagesWanted(takeoff, options);
   const listed = (called: string, pages: readonly (readonly Mark[])[]): readonly Drawn[] =>
-    pages.map((marks) => ({
-      called,
-      frame,
-      parts: [furniture([...marks, ...outerFrame(frame)])],
-    }));
+    onPages(called, frame, pages);
   const setting = { turn: frame.turn, listArea };
   const own = [
     {
@@ -96,8 +127,8 @@ function drawnPages(making: Making): readonly Drawn[] {
     ...(wanted.has('layout') ? layoutPlan(making, listed) : []),
     ...own.flatMap(({ called, sheet }): readonly Drawn[] => {
       if (!sheet) return [];
-      const plan = { called, frame: sheet.frame, parts: sheet.plan, scaleName: sheet.scaleName };
-      return [plan, ...listed(called, sheet.tables)];
+      const { frame: on, scaleName, plan, tables } = sheet;
+      return [...planned(called, on, scaleName, plan, options), ...listed(called, tables)];
     }),
     ...(wanted.has('sections') ? sectionsDrawn(making) : []),
     ...(wanted.has('set-out') ? listed(layout.setOut, layoutPages(job, pads, area, options)) : []),
@@ -123,11 +154,28 @@ function layoutPlan(
   const { layout } = options.words.sheet;
   const { frame, scale } = scaled;
   const legend = legendRows(job, takeoff, options.words);
-  const { parts, left } = planParts(job, takeoff, scaled, legend, options);
+  const { pages, left } = planPages(job, takeoff, scaled, legend, options);
   return [
-    { called: layout.layout, frame, parts, scaleName: scale.name },
-    ...listed(layout.layout, keyedPages(job, left, listArea(frame), options)),
+    ...planned(layout.layout, frame, scale.name, pages, options),
+    ...listed(layout.layout, sizePages(job, scaled.plan, left, listArea(frame), options)),
   ];
+}
+
+/** The pages of a plan, each part named where there are several. */
+function planned(
+  title: string,
+  frame: PlanFrame,
+  scaleName: string,
+  pages: PlanPages['pages'],
+  { words }: SheetOptions,
+): readonly Drawn[] {
+  const { part } = words.sheet.layout;
+  return pages.map((parts, i) => ({
+    called: pages.length > 1 ? `${title}, ${part(i + 1, pages.length)}` : title,
+    frame,
+    parts,
+    scaleName,
+  }));
 }
 
 /** The pages that are printed: those that were chosen, and what stands in the way whatever was chosen. */
@@ -148,20 +196,4 @@ function outerFrame({ area, title }: PlanFrame): readonly Mark[] {
     line(area.x, area.y, area.x, title.y, 'frame'),
     line(right, area.y, right, title.y, 'frame'),
   ];
-}
-
-/** The plan with the paper turned so that its scale is the larger; upright when both are alike. */
-function bestPlan(
-  job: Job,
-  takeoff: Takeoff,
-  options: SheetOptions,
-  pads: readonly PadLayout[],
-): ScaledPlan {
-  // Two pads may have other lines and marks: those of one are drawn, the others are told by name.
-  const layouts = pads.filter(({ meant }) => meant).map(({ layout }) => layout);
-  const legend = legendRows(job, takeoff, options.words).length * ROW_MM;
-  const hasNotices = lettersLack(job) || options.scale !== undefined;
-  const turns = options.turn ? [options.turn] : TURNS;
-  const frames = turns.flatMap((turn) => planFrames(options.paper, turn, legend, hasNotices));
-  return fitPlan(job, takeoff, frames, { ...options, station: 'sheet', layouts });
 }

@@ -1,3 +1,4 @@
+import type { UnitStyle } from '../job/job.ts';
 import type { Rect } from './page.ts';
 
 /** Inches in mm, exact. */
@@ -34,4 +35,9 @@ export function paperSize(name: PaperName, turn: Turn): Paper {
 /** What may be printed on. */
 export function printArea({ width, height }: Paper): Rect {
   return { x: MARGIN, y: MARGIN, width: width - 2 * MARGIN, height: height - 2 * MARGIN };
+}
+
+/** The paper that there is where a job's units are used. */
+export function usualPaper(units: UnitStyle): PaperName {
+  return units === 'metric' ? 'a4' : 'letter';
 }

@@ -40,6 +40,18 @@ export function sectionScalesFor(units: UnitStyle): readonly Scale[] {
   return [5, 10, 20, 25, 50].map((ratio) => ({ name: `1:${ratio}`, ratio }));
 }
 
+/**
+ * The scale that somebody typed: by its name (`1/2" = 1'-0"`, `1:50`), by its paper alone (`1/2"`, `1/2 in`, `1/2`), or as a
+ * ratio in inches too (`1:24`).
+ */
+export function scaleOf(units: UnitStyle, typed: string): Scale | undefined {
+  const plain = typed.replace(/[″”]/g, '"').replace(/\s+/g, ' ').trim();
+  const paper = plain.replace(/ ?(in|")$/, '');
+  return scalesFor(units).find(
+    ({ name, ratio }) => name === plain || plain === `1:${ratio}` || name === `${paper}" = 1'-0"`,
+  );
+}
+
 export function gridPerMmAt({ ratio }: Scale): number {
   return ratio * MILLIMETRE;
 }

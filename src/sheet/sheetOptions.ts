@@ -19,12 +19,13 @@ export interface SheetOptions {
   readonly scale?: string;
   /** The pages to print; all of them when not said. */
   readonly pages?: readonly PageKind[];
+  /** One page with what a small pad needs, instead of `pages`. */
+  readonly onePage?: boolean;
   /** What to set out by; by rule when not said. */
   readonly setOut?: LayoutChoice;
   /** What opens a copy of the job on a phone; none is printed when not said. */
   readonly code?: PrintedCode;
   readonly words: PageWords;
-  /** Written in the title block as they are: the sheet knows no clock. */
-  readonly revision?: string;
+  /** Written in the title block as it is: the sheet knows no clock. */
   readonly date?: string;
 }

@@ -2,11 +2,22 @@ import { expect, test } from 'vitest';
 import { readChoice, type SheetChoice, withPage } from '../../src/app/sheet/choice.ts';
 import { PAGE_KINDS } from '../../src/sheet/pageKinds.ts';
 
-const FIRST: SheetChoice = { paper: 'letter', turn: null, scale: null, pages: PAGE_KINDS };
+const FIRST: SheetChoice = {
+  paper: 'letter',
+  turn: null,
+  scale: null,
+  pages: PAGE_KINDS,
+  onePage: null,
+};
 
 test('what was kept comes back, in the order of the sheet', () => {
   const kept = { paper: 'a3', turn: 'sideways', pages: ['cautions', 'layout'] };
-  expect(readChoice(kept, FIRST)).toEqual({ ...kept, scale: null, pages: ['layout', 'cautions'] });
+  expect(readChoice(kept, FIRST)).toEqual({
+    ...kept,
+    scale: null,
+    onePage: null,
+    pages: ['layout', 'cautions'],
+  });
 });
 
 test.each([

@@ -7,6 +7,7 @@ import type { Job } from '../../src/job/job.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { MILLIMETRE } from '../../src/units/grid.ts';
 import { formatLength } from '../../src/units/length.ts';
+import { brokenChains, unsaidEdges } from './edgesSaid.ts';
 import { overlaps, type Text } from './overlaps.ts';
 import { randomPadJob } from './randomPads.ts';
 
@@ -22,29 +23,9 @@ function planAt(job: Job, ratio: number) {
   return { plan, figured, gridPerMm };
 }
 
-function edgeTexts(job: Job, { figured }: ReturnType<typeof planAt>): readonly string[] {
-  return (figured.pour?.pieces ?? []).flatMap(({ rings }) =>
-    rings[0]!.edges.flatMap(({ length, arc, from, to }) =>
-      arc
-        ? [en.chord(formatLength(Math.hypot(to.x - from.x, to.y - from.y), job.units))]
-        : [formatLength(length, job.units)],
-    ),
-  );
-}
-
-/** What the texts and the list say, each as often as it is said. */
-function missing(wanted: readonly string[], said: readonly string[]): readonly string[] {
-  const left = [...said];
-  return wanted.filter((text) => {
-    const at = left.indexOf(text);
-    if (at >= 0) left.splice(at, 1);
-    return at < 0;
-  });
-}
-
 describe('dimensions', () => {
-  // Twelve hundred pads, at the scale of 1/4 in to the foot, in runs so that a fault names its own.
-  test.each(Array.from({ length: 12 }, (_, i) => i * 100))(
+  // At the scale of 1/4 in to the foot; on every paper and at every scale in tests/sheet/papers.test.ts.
+  test.each([0, 100])(
     'nothing lies on anything else, and every edge is said: pads %i and on',
     (first) => {
       for (let seed = first; seed < first + 100; seed++) {
@@ -57,7 +38,8 @@ describe('dimensions', () => {
           ...plan.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
           ...plan.keyed.map(({ text }) => text),
         ];
-        expect(missing(edgeTexts(job, drawn), said), `pad ${seed}`).toEqual([]);
+        expect(unsaidEdges(job, drawn.figured, said), `pad ${seed}`).toEqual([]);
+        expect(brokenChains(plan.chains, said), `pad ${seed}`).toEqual([]);
       }
     },
     60_000,

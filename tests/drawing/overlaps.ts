@@ -5,6 +5,19 @@ import { pathPoints } from '../../src/drawing/paths.ts';
 export type Text = Extract<Mark, { kind: 'text' }>;
 type Spot = { readonly x: number; readonly y: number };
 
+/** The upright rectangle round spots, to pass by quickly what lies elsewhere. */
+type Extent = readonly [left: number, right: number, low: number, high: number];
+
+function extentOf(spots: readonly Spot[]): Extent {
+  const xs = spots.map(({ x }) => x);
+  const ys = spots.map(({ y }) => y);
+  return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+}
+
+function isElsewhere(a: Extent, b: Extent): boolean {
+  return a[0] > b[1] || b[0] > a[1] || a[2] > b[3] || b[2] > a[3];
+}
+
 /** An independent look at the marks: convex polygons by their separating sides, nothing of the code that placed them. */
 function polygonsMeet(a: readonly Spot[], b: readonly Spot[]): boolean {
   for (const [one, other] of [
@@ -30,6 +43,7 @@ function polygonsMeet(a: readonly Spot[], b: readonly Spot[]): boolean {
 const LINES = new Set([
   'dimension',
   'extension',
+  'match',
   'centre',
   'outline-free',
   'outline-existing',
@@ -48,8 +62,24 @@ export function overlaps(marks: readonly Mark[], gridPerMm: number): readonly st
   const texts = marks.filter((mark): mark is Text => mark.kind === 'text');
   const rooms = texts.map((text) => textCorners(text, gridPerMm));
   const found: string[] = [];
+  const extents = rooms.map(extentOf);
+  const lines = marks.flatMap((mark) => {
+    if (mark.kind !== 'line' || !LINES.has(mark.style)) return [];
+    if (isRing(mark.path.segments.length, mark.path.closed, mark.style)) return [];
+    const points = pathPoints(mark.path, 8);
+    return points.slice(1).map((point, k) => {
+      const stretch = [points[k]!, point];
+      return { style: mark.style, stretch, extent: extentOf(stretch) };
+    });
+  });
   texts.forEach((text, i) => {
+    for (const { style, stretch, extent } of lines) {
+      if (!isElsewhere(extents[i]!, extent) && polygonsMeet(rooms[i]!, stretch)) {
+        found.push(`“${text.text}” on a line (${style})`);
+      }
+    }
     for (let j = i + 1; j < texts.length; j++) {
+      if (isElsewhere(extents[i]!, extents[j]!)) continue;
       if (polygonsMeet(rooms[i]!, rooms[j]!)) found.push(`“${text.text}” on “${texts[j]!.text}”`);
     }
     for (const mark of marks) {
@@ -66,6 +96,7 @@ export function overlaps(marks: readonly Mark[], gridPerMm: number): readonly st
           x: mark.at.x + x! * cos - y! * sin,
           y: mark.at.y + x! * sin + y! * cos,
         }));
+        if (isElsewhere(extents[i]!, extentOf(box))) continue;
         if (polygonsMeet(rooms[i]!, box)) found.push(`“${text.text}” on a ${mark.symbol}`);
       }
       // A bent board isn't convex: its lines are looked at below.
@@ -73,16 +104,6 @@ export function overlaps(marks: readonly Mark[], gridPerMm: number): readonly st
       if (straight && mark.material === 'lumber') {
         if (polygonsMeet(rooms[i]!, pathPoints(mark.paths[0]!, 1))) {
           found.push(`“${text.text}” on a board`);
-        }
-      }
-      if (mark.kind === 'line' && LINES.has(mark.style)) {
-        if (isRing(mark.path.segments.length, mark.path.closed, mark.style)) continue;
-        const points = pathPoints(mark.path, 8);
-        for (let k = 1; k < points.length; k++) {
-          if (polygonsMeet(rooms[i]!, [points[k - 1]!, points[k]!])) {
-            found.push(`“${text.text}” on a line (${mark.style})`);
-            break;
-          }
         }
       }
     }

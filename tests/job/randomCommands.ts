@@ -159,6 +159,10 @@ export function randomCommand(job: Job, draw: Draw): Command {
     { do: 'free-stake', id: hand ?? 's0' },
     ...(draw() < 0.1 ? [{ do: 'free-stakes' } as const] : []),
     { do: 'set-units', units: draw() < 0.5 ? 'metric' : 'decimal-feet' },
+    {
+      do: 'set-title',
+      title: { drawnBy: 'A.', revision: 'B', replaces: 'A', north: Math.floor(draw() * 400) },
+    },
     { do: 'set-text', name: `Job ${draw()}`, notes: 'x'.repeat(Math.floor(draw() * 21_000)) },
   ];
   return pick(draw, commands) ?? { do: 'set-text' };

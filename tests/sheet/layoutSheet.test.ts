@@ -7,7 +7,7 @@ import { blankJob, rectangleJob } from '../../src/job/start.ts';
 import type { SheetPage } from '../../src/sheet/page.ts';
 import { toPage } from '../../src/sheet/paint/steps.ts';
 import { MARGIN } from '../../src/sheet/papers.ts';
-import { scalesFor } from '../../src/sheet/scales.ts';
+import { scaleOf, scalesFor } from '../../src/sheet/scales.ts';
 import { sayNote, sayQuantity } from '../../src/sheet/words/say.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { tickets } from '../../src/takeoff/tickets.ts';
@@ -215,8 +215,11 @@ describe('what the sheet says', () => {
     ]) {
       expect(flat).toContain(said);
     }
-    const pages = sheetOf(job, { revision: 'B', date: '3 May' });
-    expect(writtenOn(pages)).toContain('Revision B');
+    const title = { drawnBy: 'R. Foreman', revision: 'B', replaces: 'A', north: 90 };
+    const pages = sheetOf({ ...job, title }, { date: '3 May' });
+    expect(writtenOn(pages)).toContain('Revision B, replaces A');
+    expect(writtenOn(pages)).toContain('Drawn by: R. Foreman');
+    expect(writtenOn(sheetOf(job))).not.toContain('Revision');
     expect(writtenOn(pages)).toContain('Date 3 May');
     pages.forEach((page, i) => {
       expect(writtenOn([page])).toContain(layout.page(i + 1, pages.length));
@@ -315,4 +318,18 @@ describe('the scale', () => {
       expect(ratios).toEqual([...ratios].sort((a, b) => a - b));
     }
   });
+});
+
+test.each([
+  ['feet-inches', '1/2', '1/2" = 1\'-0"'],
+  ['feet-inches', '1/2 in', '1/2" = 1\'-0"'],
+  ['feet-inches', '1 1/2"', '1 1/2" = 1\'-0"'],
+  ['feet-inches', '1/4" = 1\'-0"', '1/4" = 1\'-0"'],
+  ['feet-inches', '1:24', '1/2" = 1\'-0"'],
+  ['metric', ' 1:50 ', '1:50'],
+  ['metric', '1/2', undefined],
+  ['feet-inches', 'large', undefined],
+  ['feet-inches', '', undefined],
+] as const)('%s: the scale “%s”', (units, typed, name) => {
+  expect(scaleOf(units, typed)?.name).toBe(name);
 });

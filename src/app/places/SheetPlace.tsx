@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { isSmallPad } from '../../sheet/pages/onePage.ts';
 import { useJobCode } from '../handOver/useJobCode.ts';
 import type { Desk } from '../jobs/desk.ts';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
@@ -66,7 +67,14 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
       <SheetBelt pages={laid && 'pages' in laid ? laid.pages : null} />
       <Side
         content={{
-          ticket: () => <SheetOptions choice={choice} units={units} onChoice={choose} />,
+          ticket: () => (
+            <SheetOptions
+              choice={choice}
+              units={units}
+              small={isSmallPad(live.takeoff)}
+              onChoice={choose}
+            />
+          ),
           practices: () => null,
           corners: () => null,
         }}

@@ -7,14 +7,17 @@ import { SheetLanguageChoice } from '../SpeechChoice.tsx';
 import type { SheetChoice } from './choice.ts';
 import { PageChoice } from './PageChoice.tsx';
 import { TextField } from './TextField.tsx';
+import { TitleFields } from './TitleFields.tsx';
 
 interface SheetOptionsProps {
   readonly choice: SheetChoice;
   readonly units: UnitStyle;
+  /** Whether one page is proposed for this pad. */
+  readonly small: boolean;
   readonly onChoice: (choice: SheetChoice) => void;
 }
 
-export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
+export function SheetOptions({ choice, units, small, onChoice }: SheetOptionsProps) {
   const words = useWords().app.sheet;
   const { commit } = useSession();
   const { name, site, notes } = useAppState((state) => state.history.now.job);
@@ -73,7 +76,7 @@ export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
           ))}
         </select>
       </label>
-      <PageChoice choice={choice} onChoice={onChoice} />
+      <PageChoice choice={choice} small={small} onChoice={onChoice} />
       <SheetLanguageChoice />
       <h2 className="options-title">{words.text}</h2>
       <TextField
@@ -95,6 +98,7 @@ export function SheetOptions({ choice, units, onChoice }: SheetOptionsProps) {
         lines
         onText={(text) => commit({ do: 'set-text', notes: text })}
       />
+      <TitleFields />
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import type { UnitStyle } from '../../job/job.ts';
 import { PAGE_KINDS, type PageKind } from '../../sheet/pageKinds.ts';
-import { PAPER_NAMES, type PaperName, TURNS, type Turn } from '../../sheet/papers.ts';
+import { PAPER_NAMES, type PaperName, TURNS, type Turn, usualPaper } from '../../sheet/papers.ts';
 
 /** What the sheet is printed on. Turn and scale: null for what fits largest; a scale by its name. */
 export interface SheetChoice {
@@ -9,16 +9,19 @@ export interface SheetChoice {
   readonly scale: string | null;
   /** In the order of the sheet; never none. */
   readonly pages: readonly PageKind[];
+  /** Null: on one page when the pad is small. */
+  readonly onePage: boolean | null;
 }
 
 const KEY = 'notchpad-sheet';
 
 function firstChoice(units: UnitStyle): SheetChoice {
   return {
-    paper: units === 'metric' ? 'a4' : 'letter',
+    paper: usualPaper(units),
     turn: null,
     scale: null,
     pages: PAGE_KINDS,
+    onePage: null,
   };
 }
 

@@ -2,6 +2,7 @@ import type { Job } from '../../job/job.ts';
 import type { PrintedCode } from '../../sheet/code/jobCode.ts';
 import { layoutSheet } from '../../sheet/layoutSheet.ts';
 import type { SheetPage } from '../../sheet/page.ts';
+import { isSmallPad } from '../../sheet/pages/onePage.ts';
 import { pageWords } from '../../sheet/words/pageWords.ts';
 import type { LayoutChoice } from '../../takeoff/layout/layout.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
@@ -24,6 +25,7 @@ export function layOut(
     const options = {
       paper: choice.paper,
       pages: choice.pages,
+      onePage: choice.onePage ?? isSmallPad(takeoff),
       setOut,
       ...(code ? { code } : {}),
       ...(choice.turn ? { turn: choice.turn } : {}),

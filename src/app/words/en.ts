@@ -112,6 +112,7 @@ export const en = {
     'free-stake': 'stake freed',
     'free-stakes': 'all stakes freed',
     'set-units': 'units',
+    'set-title': 'title block and north',
     'set-text': 'name and notes',
   } as Readonly<Record<string, string>>,
   panels: {
@@ -249,6 +250,12 @@ export const en = {
     name: 'Job name',
     site: 'Site',
     notes: 'Notes for the crew',
+    onePage: 'One page for a small pad',
+    onePageHint: 'Plan, key figures, what to buy and the cautions.',
+    titleBlock: { drawnBy: 'Drawn by', revision: 'Revision', replaces: 'Replaces revision' },
+    north: 'North, clockwise from the top of the sketch',
+    northNotSet: 'Not set',
+    northWay: (degrees: number) => (degrees === 0 ? '0°, up' : `${degrees}°`),
     text: 'Written on the sheet',
     printHint:
       'Print at 100 % (“actual size”). Then measure the check bar on the page before you trust the scale.',

@@ -119,6 +119,7 @@ export const es = (terms: TermsEs): AppWords => ({
     'free-stake': 'estaca soltada',
     'free-stakes': 'todas las estacas soltadas',
     'set-units': 'unidades',
+    'set-title': 'cuadro de datos y norte',
     'set-text': 'nombre y notas',
   },
   panels: {
@@ -258,6 +259,12 @@ export const es = (terms: TermsEs): AppWords => ({
     name: 'Nombre del trabajo',
     site: 'Obra',
     notes: 'Notas para la cuadrilla',
+    onePage: 'Una sola página para una plancha chica',
+    onePageHint: 'El plano, las cantidades clave, lo que se compra y las precauciones.',
+    titleBlock: { drawnBy: 'Dibujó', revision: 'Revisión', replaces: 'Reemplaza la revisión' },
+    north: 'Norte, en el sentido del reloj desde arriba del croquis',
+    northNotSet: 'Sin indicar',
+    northWay: (degrees) => (degrees === 0 ? '0°, hacia arriba' : `${degrees}°`),
     text: 'Escrito en la hoja',
     printHint:
       'Imprima al 100 % (“tamaño real”). Luego mida la barra de revisión en la hoja antes de confiar en la escala.',

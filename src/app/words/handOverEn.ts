@@ -5,6 +5,7 @@ const parts: Readonly<Record<keyof Job, string>> = {
   name: 'the name',
   site: 'the site',
   notes: 'the notes for the crew',
+  title: 'the title block',
   units: 'the units',
   features: 'the sketch',
   practices: 'the practices',

@@ -6,6 +6,7 @@ const parts: Readonly<Record<keyof Job, string>> = {
   name: 'el nombre',
   site: 'la obra',
   notes: 'las notas para la cuadrilla',
+  title: 'el cuadro de datos',
   units: 'las unidades',
   features: 'el croquis',
   practices: 'las prácticas',

@@ -33,7 +33,9 @@ export function drawAngles(board: Board, { sides, closed }: Loop): void {
       x: ahead.x * Math.cos(half) - ahead.y * Math.sin(half),
       y: ahead.x * Math.sin(half) + ahead.y * Math.cos(half),
     };
-    writeAngle(board, next.from, into, formatAngle(Math.round(degrees * 10) / 10));
+    const text = formatAngle(Math.round(degrees * 10) / 10);
+    board.sizes.push({ what: 'angle', text, from: next.from, to: next.from });
+    writeAngle(board, next.from, into, text);
   });
 }
 

@@ -29,7 +29,8 @@ export function drawBeside(board: Board, side: MeasuredSide): void {
   // What is measured lies to the left.
   const out = { x: way.y, y: -way.x };
   const into = { x: -out.x, y: -out.y };
-  const text = lengthText(board, length);
+  const text = side.text ?? lengthText(board, length);
+  board.sizes.push({ what: 'edge', text, from: side.from, to: side.to });
   const linear = { from, to, text, feature: measures?.feature, measures };
   const lanes = [
     ...OFFSETS.map((offset) => ({ off: out, level: dot(from, out) + offset })),
@@ -93,6 +94,7 @@ export function drawArc(board: Board, side: MeasuredSide): void {
   const radiusText = words.radius(lengthText(board, arc.radius));
   const inward = { x: -ray.x, y: -ray.y };
   const out = arc.sweep > 0 ? ray : inward;
+  board.sizes.push({ what: 'arc', text: radiusText, from: side.from, to: side.to });
 
   if (!writeWithLeader(board, { target: middle, toward: inward, text: radiusText, arrow: true })) {
     keep(board, {
@@ -106,6 +108,7 @@ export function drawArc(board: Board, side: MeasuredSide): void {
   }
   if (chord === 0) return;
   const text = words.chord(lengthText(board, chord));
+  board.sizes.push({ what: 'arc', text, from: side.from, to: side.to });
   const way = wayFrom(from, to);
   const right = { x: way.y, y: -way.x };
   const linear = { from, to, text, feature: measures?.feature, measures };

@@ -36,7 +36,13 @@ export function drawHole(
     ? board.words.diameter(lengthText(board, round.diameter))
     : sizeOf(board, hole);
   const from = round?.center ?? nearestCorner(hole, outer);
-  for (const tie of tiesTo(from, outer)) drawTie(board, from, tie);
+  const noted = name ? { name } : {};
+  if (size) board.sizes.push({ what: 'block-out', text: size, from, to: from, ...noted });
+  for (const tie of tiesTo(from, outer)) {
+    const text = lengthText(board, tie.length);
+    if (tie.length >= 1) board.sizes.push({ what: 'block-out', text, from, to: tie.to, ...noted });
+    drawTie(board, from, tie);
+  }
   if (round) drawCentre(board, round.center, round.diameter / 2);
   if (!size) return hole.sides;
   const target = round

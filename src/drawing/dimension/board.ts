@@ -29,6 +29,7 @@ export interface KeyedSize {
   readonly what:
     | 'edge'
     | 'overall'
+    | 'bay'
     | 'arc'
     | 'diagonal'
     | 'angle'
@@ -45,6 +46,18 @@ export interface KeyedSize {
   readonly marked: boolean;
   readonly from: Point;
   readonly to: Point;
+}
+
+/** A size of the plan, for a list of them all. */
+export interface PlanSize extends Omit<KeyedSize, 'key' | 'marked'> {
+  /** The block-out that it locates, where that has a name. */
+  readonly name?: string;
+}
+
+/** A chain as it is printed: its figures add up to the overall. */
+export interface PrintedChain {
+  readonly bays: readonly string[];
+  readonly overall: string;
 }
 
 /** Heights of letters and distances between lines, mm of output. */
@@ -73,6 +86,10 @@ export interface Board {
   readonly clearance: Clearance;
   readonly marks: Mark[];
   readonly keyed: KeyedSize[];
+  /** Every size that is written or kept in the list, in the order it was thought of. */
+  readonly sizes: PlanSize[];
+  /** The chains along the sides of outlines, as they are printed. */
+  readonly chains: PrintedChain[];
   /** Features whose name stands with their size, so that it isn't written again. */
   readonly named: Set<string>;
   /** Room that texts take for a height of 1: many places are tried for each. */
@@ -83,7 +100,10 @@ export interface Board {
 }
 
 export function makeBoard(
-  given: Omit<Board, 'clearance' | 'marks' | 'keyed' | 'named' | 'measured'> & {
+  given: Omit<
+    Board,
+    'clearance' | 'marks' | 'keyed' | 'sizes' | 'chains' | 'named' | 'measured'
+  > & {
     readonly extentMm: number;
   },
 ): Board {
@@ -93,6 +113,8 @@ export function makeBoard(
     clearance: emptyClearance(extentMm),
     marks: [],
     keyed: [],
+    sizes: [],
+    chains: [],
     named: new Set(),
     measured: new Map(),
   };

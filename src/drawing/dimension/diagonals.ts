@@ -1,4 +1,6 @@
 import type { Point } from '../../geometry/point.ts';
+import type { UnitStyle } from '../../job/job.ts';
+import { printedLength } from '../../units/printed.ts';
 import { EXTENSION } from '../clearance.ts';
 import {
   along,
@@ -17,14 +19,23 @@ import { keep, middleOf } from './keyed.ts';
 import type { Loop } from './loops.ts';
 import type { Axes } from './strings.ts';
 
+/** A diagonal and its length, grid units. */
+export interface Diagonal {
+  readonly from: Point;
+  readonly to: Point;
+  readonly length: number;
+}
+
 /**
  * Both diagonals, corner to corner: of an outline with four corners its own, of others those between the corners that
- * reach farthest along both axes. True lengths, from the corners themselves.
+ * reach farthest along both axes. Their lengths are figured from what lies between the corners along both axes as it is
+ * printed, so that a form built to the printed sides has the printed diagonals.
  */
 export function diagonalsOf(
   { sides, closed }: Loop,
   { u, v }: Axes,
-): readonly (readonly [Point, Point])[] {
+  units: UnitStyle,
+): readonly Diagonal[] {
   if (!closed || sides.length < 4) return [];
   const corners = sides.map(({ from }) => from);
   const farthest = (su: number, sv: number): Point =>
@@ -37,25 +48,27 @@ export function diagonalsOf(
       ? (corners as [Point, Point, Point, Point])
       : [farthest(-1, -1), farthest(1, -1), farthest(1, 1), farthest(-1, 1)];
   const all = new Set([one, two, three, four]);
-  return all.size < 4
-    ? []
-    : [
-        [one, three],
-        [two, four],
-      ];
+  const diagonal = (from: Point, to: Point): Diagonal => {
+    const apart = { x: to.x - from.x, y: to.y - from.y };
+    const [along, out] = [dot(apart, u), dot(apart, v)];
+    const length = Math.hypot(printedLength(along, units), printedLength(out, units));
+    return { from, to, length };
+  };
+  return all.size < 4 ? [] : [diagonal(one, three), diagonal(two, four)];
 }
 
 const SHARES = [0.3, 0.7, 0.25, 0.75, 0.36, 0.64, 0.2, 0.8, 0.42, 0.58, 0.15, 0.85, 0.5];
 
 /** The lines first, so that texts which come later keep clear of them. */
-export function drawDiagonals(board: Board, pairs: readonly (readonly [Point, Point])[]): void {
-  for (const [from, to] of pairs)
+export function drawDiagonals(board: Board, diagonals: readonly Diagonal[]): void {
+  for (const { from, to } of diagonals)
     rule(board, 'centre', EXTENSION, toMm(board, from), toMm(board, to));
 }
 
-export function letterDiagonals(board: Board, pairs: readonly (readonly [Point, Point])[]): void {
-  for (const [from, to] of pairs) {
-    const text = lengthText(board, Math.hypot(to.x - from.x, to.y - from.y));
+export function letterDiagonals(board: Board, diagonals: readonly Diagonal[]): void {
+  for (const { from, to, length } of diagonals) {
+    const text = lengthText(board, length);
+    board.sizes.push({ what: 'diagonal', text, from, to });
     if (!writeOnLine(board, from, to, text)) {
       const target = middleOf(board, from, to);
       const way = wayFrom(from, to);

@@ -7,6 +7,8 @@ import { type Side, sidesOf } from '../paths.ts';
 /** An edge to be measured. What is measured lies to its left. */
 export interface MeasuredSide extends Side {
   readonly length: number;
+  /** What is written for it, where it carries the rounding of its chain. */
+  readonly text?: string;
   /** Set where it is an edge of a feature from corner to corner, so that its length can be typed anew. */
   readonly measures?: Measured;
   /** False where it lies against what stands there already, so that nobody has to set it out. */

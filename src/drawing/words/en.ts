@@ -42,6 +42,8 @@ export const en = {
   sides: (one: string, other: string) => `${one} × ${other}`,
   /** The straight line between the ends of an arc. */
   chord: (length: string) => `${length} chord`,
+  /** A length that was made longer or shorter by so much, so that its chain adds up. */
+  carries: (length: string, by: string) => `${length} ±${by}`,
   /** A piece of mesh, and the sheet or roll that it is cut from. */
   meshMark: (piece: number, form: 'sheet' | 'roll', used: number) =>
     `${piece} · ${form === 'sheet' ? 'S' : 'R'}${used}`,

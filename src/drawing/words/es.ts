@@ -45,6 +45,7 @@ export const es = (terms: TermsEs): DrawingWords => ({
   sides: (one, other) => `${one} × ${other}`,
   // Cuerda is also said of a string line, which is hilo here.
   chord: (length) => `cuerda ${length}`,
+  carries: (length, by) => `${length} ±${by}`,
   // H: hoja. R: rollo.
   meshMark: (piece, form, used) => `${piece} · ${form === 'sheet' ? 'H' : 'R'}${used}`,
   meshPiece: (mark, size) => `${mark}: ${size}`,

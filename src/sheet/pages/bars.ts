@@ -3,7 +3,7 @@ import { textWidth } from '../../drawing/textSize.ts';
 import type { UnitStyle } from '../../job/job.ts';
 import { FOOT, METRE } from '../../units/grid.ts';
 import { formatLength } from '../../units/length.ts';
-import { filled, frame, line, text } from '../furniture.ts';
+import { filled, frame, line, symbol, text } from '../furniture.ts';
 import { gridPerMmAt, type Scale } from '../scales.ts';
 import { TEXT_MM } from './legend.ts';
 
@@ -64,5 +64,17 @@ function checkBar(x: number, y: number, words: string): readonly Mark[] {
     line(x, y - 1.8, x, y + 1.8, 'frame'),
     line(x + CHECK_MM, y - 1.8, x + CHECK_MM, y + 1.8, 'frame'),
     text(words, x, y + 5.5, { height: TEXT_MM }),
+  ];
+}
+
+/** Where north is, as an arrow with its letter beside the bars. */
+export function northArrow(x: number, y: number, degrees: number, letter: string): readonly Mark[] {
+  const angle = (-degrees * Math.PI) / 180;
+  const [middleX, middleY] = [x + 57, y + 14];
+  // Page y runs down; the way to north is clockwise from up.
+  const tip = { x: middleX + 5.2 * Math.sin(-angle), y: middleY - 5.2 * Math.cos(angle) };
+  return [
+    symbol('north', middleX, middleY, 6, angle),
+    text(letter, tip.x, tip.y + TEXT_MM / 2, { height: TEXT_MM, style: 'label', anchor: 'middle' }),
   ];
 }

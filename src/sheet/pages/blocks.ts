@@ -15,6 +15,8 @@ export interface Block {
 }
 
 export const LIST_MM = 2.5;
+/** A line to write on. */
+export const BLANK = '________';
 const LINE_MM = 4.6;
 /** From the top of a block to the line its first letters stand on. */
 const FIRST_MM = 3.4;

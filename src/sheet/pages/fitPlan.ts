@@ -6,14 +6,18 @@ import type { Layout } from '../../takeoff/layout/layout.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { gridPerMmAt, type Scale, scalesFor } from '../scales.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
-import { type PlanFrame, roomFor } from './planFrame.ts';
+import { type PlanFrame, roomFor, withKeyPlan } from './planFrame.ts';
+import { type Tile, tilingOf } from './tiles.ts';
 
 /** A plan at a scale, and where on the ground the middle of its frame lies. */
 export interface ScaledPlan {
+  readonly station: SheetPlan;
   readonly frame: PlanFrame;
   readonly scale: Scale;
   readonly plan: Plan;
   readonly centre: { readonly x: number; readonly y: number };
+  /** The parts it is shown in, page by page; none when one page shows it all. */
+  readonly tiles: readonly Tile[];
   /** False when not even the smallest scale shows it all. */
   readonly fits: boolean;
 }
@@ -29,7 +33,7 @@ const CLEAR_MM = 4;
 
 /**
  * The plan at the largest scale at which all of it that must be read fits into one of the frames, the earlier frame where
- * several do.
+ * several do. At a scale that was asked for it goes over as many pages as it takes, unless those are too many.
  */
 export function fitPlan(
   job: Job,
@@ -39,14 +43,25 @@ export function fitPlan(
 ): ScaledPlan {
   const scales = scalesFor(job.units);
   const wanted = scales.findIndex(({ name }) => name === options.scale);
-  for (const scale of wanted < 0 ? scales : scales.slice(wanted)) {
+  for (const [i, scale] of (wanted < 0 ? scales : scales.slice(wanted)).entries()) {
     const fitted = planAt(job, takeoff, frames, scale, options);
     if (fitted) return fitted;
+    const tiled =
+      wanted >= 0 && i === 0 ? tiledPlan(job, takeoff, frames, scale, options) : undefined;
+    if (tiled) return tiled;
   }
   const scale = scales.at(-1)!;
   const plan = planOf(job, takeoff, planOptions(scale, options));
   const centre = middleOf(neededBox(plan, scale, options));
-  return { frame: frames[0]!, scale, plan, centre, fits: false };
+  return {
+    station: options.station,
+    frame: frames[0]!,
+    scale,
+    plan,
+    centre,
+    tiles: [],
+    fits: false,
+  };
 }
 
 function planOptions(scale: Scale, { words, station, layouts = [] }: PlanWishes) {
@@ -102,9 +117,67 @@ function planAt(
       },
     });
     if (isWithin(neededBox(plan, scale, options), window))
-      return { frame, scale, plan, centre, fits: true };
+      return { station: options.station, frame, scale, plan, centre, tiles: [], fits: true };
   }
   return undefined;
+}
+
+/** Once written with match lines, a plan may reach a little farther than before: tried again with so much more room, mm. */
+const SLACKS = [0, 8, 20];
+
+/** The plan over several pages, in the frame that takes the fewest. */
+function tiledPlan(
+  job: Job,
+  takeoff: Takeoff,
+  frames: readonly PlanFrame[],
+  scale: Scale,
+  options: PlanWishes,
+): ScaledPlan | undefined {
+  const perMm = gridPerMmAt(scale);
+  const first = neededBox(planOf(job, takeoff, planOptions(scale, options)), scale, options);
+  const { matchLine, matchShort } = options.words.sheet.layout;
+  const say = (letters: string, part: number) => [
+    matchLine(letters, part),
+    matchShort(letters, part),
+  ];
+  for (const slack of SLACKS) {
+    const needed = wider(first, slack * perMm);
+    const tilings = frames.flatMap((one) => {
+      const frame = withKeyPlan(one);
+      const { width, height } = roomFor(frame, takeoff);
+      const room = { width: width - 2 * CLEAR_MM, height: height - 2 * CLEAR_MM };
+      const tiling = tilingOf(needed, room, perMm, say);
+      return tiling ? [{ frame, tiling }] : [];
+    });
+    const best = tilings.reduce<(typeof tilings)[number] | undefined>(
+      (least, one) => (least && least.tiling.tiles.length <= one.tiling.tiles.length ? least : one),
+      undefined,
+    );
+    if (!best) return undefined;
+    const { tiles, lines } = best.tiling;
+    // The clear paper inside the frame is there for what the match lines pushed outward.
+    const window = wider(needed, (CLEAR_MM - 1) * perMm);
+    const plan = planOf(job, takeoff, {
+      ...planOptions(scale, options),
+      matchLines: lines,
+      window,
+    });
+    if (!isWithin(neededBox(plan, scale, options), window)) continue;
+    return {
+      station: options.station,
+      frame: best.frame,
+      scale,
+      plan,
+      centre: middleOf(needed),
+      tiles,
+      fits: true,
+    };
+  }
+  return undefined;
+}
+
+function wider({ minX, minY, maxX, maxY }: Box, by: number): Box {
+  return { minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by };
 }
 
 function isWithin(box: Box, window: Box): boolean {

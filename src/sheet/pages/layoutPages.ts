@@ -8,6 +8,7 @@ import type { Rect } from '../page.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { sayNote, sayQuantity } from '../words/say.ts';
 import {
+  BLANK,
   type Block,
   figureRow,
   flow,
@@ -95,9 +96,6 @@ function padBlocks(
     ),
   ];
 }
-
-/** A line to write on. */
-const BLANK = '________';
 
 /** What a table is measured from. */
 function intro(

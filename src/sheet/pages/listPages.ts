@@ -1,5 +1,6 @@
 import type { KeyedSize } from '../../drawing/dimension/board.ts';
 import type { Mark } from '../../drawing/marks.ts';
+import type { Plan } from '../../drawing/plan.ts';
 import type { Job } from '../../job/job.ts';
 import type { Note, Station, Ticket } from '../../takeoff/figure.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
@@ -9,6 +10,7 @@ import { printable } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { PageKind } from '../pageKinds.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
+import { asBuiltBlocks } from './asBuilt.ts';
 import { type Block, flow, heading, paragraph, subheading } from './blocks.ts';
 import {
   columnsOf,
@@ -20,16 +22,21 @@ import {
 } from './jobBlocks.ts';
 import { isLaidBy } from './steelPages.ts';
 
-/** Sizes that found no room beside the plan, on pages of their own. */
-export function keyedPages(
+/** Sizes that found no room beside the plan, then all of them with room for what was measured. */
+export function sizePages(
   job: Job,
+  plan: Plan,
   left: readonly KeyedSize[],
   area: Rect,
   options: SheetOptions,
 ): readonly (readonly Mark[])[] {
-  if (left.length === 0) return [];
   const columns = columnsOf(area);
-  return flow(keyedBlocks(job, left, columns[0]!.width, options), columns);
+  const { width } = columns[0]!;
+  const blocks = [
+    ...keyedBlocks(job, left, width, options),
+    ...asBuiltBlocks(job, plan, width, options),
+  ];
+  return blocks.length > 0 ? flow(blocks, columns) : [];
 }
 
 /**
@@ -63,6 +70,9 @@ export function listPages(
       ? [
           ...notesBlocks(job, notes, 'caution', width, plain, options),
           ...notesBlocks(job, notes, 'assumption', width, plain, options),
+          ...(takeoff.pour
+            ? paragraph(options.words.sheet.layout.heightsNotSetWhy, width, '•')
+            : []),
         ]
       : []),
     ...(wanted.has('order') || wanted.has('cautions') ? crewNotes(job, width, plain, options) : []),

@@ -12,6 +12,8 @@ export interface PlanFrame {
   readonly title: Rect;
   readonly plan: Rect;
   readonly side: Rect;
+  /** Where a plan over several pages shows its parts; absent when all of it is on this page. */
+  readonly keyPlan?: Rect;
 }
 
 const SIDE_WIDTH = 66;
@@ -27,7 +29,7 @@ export function planFrames(
   legendHeight: number,
   hasNotices: boolean,
 ): readonly PlanFrame[] {
-  const least = BARS_HEIGHT + (hasNotices ? NOTICE_LINES * NOTICE_MM : 4);
+  const least = BARS_HEIGHT + (hasNotices ? NOTICE_LINES : 2) * NOTICE_MM;
   const height = Math.max(least, legendHeight + 4);
   return turn === 'upright'
     ? [planFrame(paper, turn, 'under', height)]
@@ -72,4 +74,22 @@ const WITHHELD_MM = 13;
 export function roomFor({ plan }: PlanFrame, { pour }: Takeoff): Rect {
   const top = pour ? 0 : WITHHELD_MM;
   return { ...plan, y: plan.y + top, height: plan.height - top };
+}
+
+/** Room for a plan of the parts, and for what is said of them. */
+const KEY_PLAN_MM = 36;
+
+/** A frame that has room for a plan of the parts: under the bars, or beside the plan at the bottom. */
+export function withKeyPlan(frame: PlanFrame): PlanFrame {
+  const { lists, plan, side } = frame;
+  if (lists === 'beside') {
+    const keyPlan = { ...side, y: side.y + side.height - KEY_PLAN_MM, height: KEY_PLAN_MM };
+    return { ...frame, side: { ...side, height: side.height - KEY_PLAN_MM }, keyPlan };
+  }
+  const top = plan.y + plan.height - KEY_PLAN_MM;
+  return {
+    ...frame,
+    plan: { ...plan, height: plan.height - KEY_PLAN_MM },
+    keyPlan: { ...plan, y: top, height: KEY_PLAN_MM },
+  };
 }

@@ -2,17 +2,20 @@ import type { KeyedSize } from '../../drawing/dimension/board.ts';
 import type { Mark } from '../../drawing/marks.ts';
 import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
+import { formatLength } from '../../units/length.ts';
 import { furniture, line, text } from '../furniture.ts';
 import { printable, shortened, wrapped } from '../lettering.ts';
 import type { Rect, SheetPart } from '../page.ts';
 import { gridPerMmAt, type Scale, scalesFor } from '../scales.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
-import { BARS_HEIGHT, bars } from './bars.ts';
+import { BARS_HEIGHT, bars, northArrow } from './bars.ts';
 import type { ScaledPlan } from './fitPlan.ts';
+import { isKeyedOn, isShownOn, keyPlan } from './keyPlan.ts';
 import { keyedLine } from './keyTable.ts';
 import { ROW_MM, TEXT_MM } from './legend.ts';
 import type { LegendRow } from './legendRow.ts';
 import { NOTICE_LINES, NOTICE_MM, type PlanFrame, roomFor } from './planFrame.ts';
+import { OVERLAP_MM, type Tile } from './tiles.ts';
 
 /** What is said of runs and seams without room for their distances: which they are, or that there are many. */
 export interface UnmeasuredWords {
@@ -20,46 +23,82 @@ export interface UnmeasuredWords {
   readonly manyUnmeasured: string;
 }
 
-/** The parts of a page with a plan but for its title block, and the keyed sizes that found no room in its list. */
-export function planParts(
+/** The parts of pages with a plan but for their title blocks, and the keyed sizes that found no room in their lists. */
+export interface PlanPages {
+  readonly pages: readonly (readonly SheetPart[])[];
+  readonly left: readonly KeyedSize[];
+}
+
+export function planPages(
   job: Job,
   takeoff: Takeoff,
-  { frame, scale, plan, centre, fits }: ScaledPlan,
+  scaled: ScaledPlan,
   legend: readonly LegendRow[],
   options: SheetOptions,
   says: UnmeasuredWords = options.words.sheet.layout.forms,
-): {
-  readonly parts: readonly SheetPart[];
-  readonly left: readonly KeyedSize[];
-  readonly lacks: boolean;
-} {
-  const { layout } = options.words.sheet;
-  const room = roomFor(frame, takeoff);
-  let lacks = false;
-  const marks = plan.marks.map((mark): Mark => {
+): PlanPages {
+  const marks = scaled.plan.marks.map((mark): Mark => {
     if (mark.kind !== 'text') return mark;
-    const said = printable(mark.text);
-    if (said.lacks) lacks = true;
-    return said.text === mark.text ? mark : { ...mark, text: said.text };
+    const { text: said } = printable(mark.text);
+    return said === mark.text ? mark : { ...mark, text: said };
   });
+  const lacks = scaled.plan.marks.some(
+    (mark) => mark.kind === 'text' && printable(mark.text).lacks,
+  );
+  const tiles: readonly (Tile | undefined)[] = scaled.tiles.length > 0 ? scaled.tiles : [undefined];
+  const pages = tiles.map((tile) =>
+    planPage(
+      job,
+      takeoff,
+      { ...scaled, plan: { ...scaled.plan, marks } },
+      tile,
+      legend,
+      lacks,
+      says,
+      options,
+    ),
+  );
+  const left = new Set(pages.flatMap((page) => page.left));
+  return {
+    pages: pages.map(({ parts }) => parts),
+    left: scaled.plan.keyed.filter((one) => left.has(one)),
+  };
+}
+
+function planPage(
+  job: Job,
+  takeoff: Takeoff,
+  scaled: ScaledPlan,
+  tile: Tile | undefined,
+  legend: readonly LegendRow[],
+  lacks: boolean,
+  says: UnmeasuredWords,
+  options: SheetOptions,
+): { readonly parts: readonly SheetPart[]; readonly left: readonly KeyedSize[] } {
+  const { frame, scale, plan, centre, fits } = scaled;
+  const { layout } = options.words.sheet;
+  const north = job.title?.north;
+  const room = roomFor(frame, takeoff);
   const part: SheetPart = {
-    marks,
+    marks: tile ? plan.marks.filter((mark) => isShownOn(mark, tile)) : plan.marks,
     gridPerMm: gridPerMmAt(scale),
-    from: centre,
+    from: tile?.centre ?? centre,
     at: { x: room.x + room.width / 2, y: room.y + room.height / 2 },
     clip: room,
   };
   const side = sideOf(frame, legend.length);
-  const { lines, left } = keyLines(job, plan.keyed, side.key, options);
+  const keyed = tile ? plan.keyed.filter((one) => isKeyedOn(one, plan.marks, tile)) : plan.keyed;
+  const { lines, left } = keyLines(job, keyed, side.key, options);
   const withheld = takeoff.pour ? [] : withheldWords(job, frame, options);
   const notices = [
     ...(fits ? [] : [layout.notToScale]),
+    ...(tile ? [overlapWords(job, scale, options)] : []),
     ...(isOtherScale(job, scale, options) ? [layout.noScale(options.scale ?? '')] : []),
+    ...(scaled.station === 'sheet' && takeoff.pour ? [layout.heightsNotSet] : []),
     ...(lacks || lettersLack(job) ? [layout.lettersMissing] : []),
     ...(plan.unmeasured.length > 0 ? [unmeasuredWords(plan.unmeasured, says)] : []),
   ].flatMap((said) => wrapped(said, TEXT_MM, side.bars.width));
   return {
-    lacks,
     left,
     parts: [
       part,
@@ -69,6 +108,7 @@ export function planParts(
           row(side.legend.x, side.legend.y + i * ROW_MM + 3.2, side.legend.width),
         ),
         ...bars(side.bars.x, side.bars.y, scale, job.units, layout),
+        ...(north === undefined ? [] : northArrow(side.bars.x, side.bars.y, north, layout.north)),
         ...lines,
         ...withheld,
         ...notices.slice(0, NOTICE_LINES).map((said, i) =>
@@ -78,6 +118,7 @@ export function planParts(
           }),
         ),
       ]),
+      ...(tile ? keyPlan(scaled, tile, options) : []),
     ],
   };
 }
@@ -87,6 +128,11 @@ const UNMEASURED_MOST = 8;
 
 function unmeasuredWords(marks: readonly string[], says: UnmeasuredWords): string {
   return marks.length > UNMEASURED_MOST ? says.manyUnmeasured : says.unmeasured(marks.join(', '));
+}
+
+function overlapWords({ units }: Job, scale: Scale, { words }: SheetOptions): string {
+  const ground = formatLength(OVERLAP_MM * gridPerMmAt(scale), units);
+  return words.sheet.layout.overlap(`${OVERLAP_MM} mm`, ground);
 }
 
 /** Whether a scale that was asked for had to give way. */

@@ -13,13 +13,14 @@ import { columnsOf, keyedBlocks, type Plain } from './jobBlocks.ts';
 import { ROW_MM } from './legend.ts';
 import type { LegendRow } from './legendRow.ts';
 import { type PlanFrame, planFrames } from './planFrame.ts';
-import { planParts, type UnmeasuredWords } from './planPage.ts';
+import { planPages, type UnmeasuredWords } from './planPage.ts';
 
 /** The plan of a trade, the scale it is drawn at, and the tables that go with it. */
 export interface TradeSheet {
   readonly frame: PlanFrame;
   readonly scaleName: string;
-  readonly plan: readonly SheetPart[];
+  /** The plan, page by page. */
+  readonly plan: readonly (readonly SheetPart[])[];
   readonly tables: readonly (readonly Mark[])[];
 }
 
@@ -54,7 +55,7 @@ export function tradeSheet(
   const frames = planFrames(options.paper, turn, rows * ROW_MM, true);
   const scaled = fitPlan(job, takeoff, frames, { ...options, station: trade.station });
   const legend = trade.legend(gridPerMmAt(scaled.scale));
-  const { parts, left } = planParts(job, takeoff, scaled, legend, options, trade.words);
+  const { pages, left } = planPages(job, takeoff, scaled, legend, options, trade.words);
   const columns = columnsOf(listArea(scaled.frame), trade.column);
   const { width } = columns[0]!;
   let lacks = false;
@@ -77,7 +78,7 @@ export function tradeSheet(
   return {
     frame: scaled.frame,
     scaleName: scaled.scale.name,
-    plan: parts,
+    plan: pages,
     tables: flow([...blocks, ...lackWords], columns),
   };
 }

@@ -57,6 +57,7 @@ export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
   brace: ink(0.35, CONTINUOUS),
   fault: ink(0.7, CONTINUOUS),
   guide: ink(0.18, DASHED),
+  match: ink(0.8, [12, 1.6, 3, 1.6, 3, 1.6]),
   frame: ink(0.6, CONTINUOUS),
   hairline: ink(0.18, CONTINUOUS),
 };

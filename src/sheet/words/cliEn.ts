@@ -15,6 +15,22 @@ Exit codes: 0 all figured, 1 some figures withheld, 2 file refused, 3 wrong use.
   <file>      write the JSON Schema of the job file there; without it, to standard output
   --help      print this
 Exit codes: 0 written, 2 file can't be written, 3 wrong use.`,
+  sheetUsage: `Usage: npm run sheet -- <job.json> --out <file.pdf|file.svg> [options]
+  <job.json>  a job file exported from Notchpad; - reads it from standard input
+  --out       a PDF of all pages, or an SVG a page (file-1.svg, file-2.svg…)
+  --paper     letter, tabloid, a4 or a3; without it, letter, or a4 for a metric job
+  --turn      upright or sideways; without it, as the larger scale fits
+  --scale     of the plans, as '1/2"' or 1:50; without it, the largest that fits one page.
+              One that doesn't fit goes over several pages with match lines
+  --pages     which, as layout,forms,set-out; without it, all
+  --one-page  what a small pad needs, instead of --pages
+  --date      written in the title block as it is
+  --search    look so many seconds for a better board plan; without it, the plan is the first answer
+  --language  en or es; without it, en
+  --help      print this
+Exit codes: 0 written, 1 written with some figures withheld, 2 file refused or can't be written, 3 wrong use.`,
+  outFile: 'Give --out a file that ends in .pdf or .svg.',
+  unknownChoice: '--{option} takes {those}, not “{typed}”.',
   oneFile: 'Give one job file.',
   unknownOption: 'There is no option {option}.',
   unknownLanguage: '--language takes {languages}, not “{typed}”.',

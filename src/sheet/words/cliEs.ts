@@ -17,6 +17,22 @@ Códigos de salida: 0 todo calculado, 1 algunas cantidades no se dan, 2 archivo 
   <archivo>   escribe ahí el JSON Schema del archivo de trabajo; sin esto, a la salida estándar
   --help      imprime esto
 Códigos de salida: 0 escrito, 2 el archivo no se puede escribir, 3 mal uso.`,
+  sheetUsage: `Uso: npm run sheet -- <trabajo.json> --out <hoja.pdf|hoja.svg> [opciones]
+  <trabajo.json>  un archivo de trabajo exportado de Notchpad; - lo lee de la entrada estándar
+  --out           un PDF de todas las páginas, o un SVG por página (hoja-1.svg, hoja-2.svg…)
+  --paper         letter, tabloid, a4 o a3; sin esto, letter, o a4 si el trabajo es métrico
+  --turn          upright (parado) o sideways (acostado); sin esto, como quepa a mayor escala
+  --scale         de los planos, como '1/2"' o 1:50; sin esto, la mayor que cabe en una página.
+                  La que no cabe ocupa varias páginas con líneas de empalme
+  --pages         cuáles, como layout,forms,set-out; sin esto, todas
+  --one-page      lo que una plancha chica necesita, en vez de --pages
+  --date          se escribe tal cual en el cuadro de datos
+  --search        busca tantos segundos un mejor plan de tablas; sin esto, el plan es la primera respuesta
+  --language      en o es; sin esto, en
+  --help          imprime esto
+Códigos de salida: 0 escrito, 1 escrito con algunas cantidades que no se dan, 2 archivo rechazado o que no se puede escribir, 3 mal uso.`,
+  outFile: 'Dé a --out un archivo que termine en .pdf o .svg.',
+  unknownChoice: '--{option} puede ser {those}, no “{typed}”.',
   oneFile: 'Dé un solo archivo de trabajo.',
   unknownOption: 'No hay opción {option}.',
   unknownLanguage: '--language puede ser {languages}, no “{typed}”.',

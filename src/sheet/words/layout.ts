@@ -13,6 +13,19 @@ export const layoutEn = {
   revision: 'Revision',
   date: 'Date',
   drawnBy: 'Drawn by',
+  replaces: (revision: string) => `replaces ${revision}`,
+  north: 'N',
+  heightsNotSet: 'Heights not set: no fall is drawn.',
+  heightsNotSetWhy:
+    'Heights are not set in this job: no falls, grades or depths by corner stand on this sheet. The top is taken as one plane; set its fall on site.',
+  asBuilt: 'As built',
+  asBuiltIntro:
+    'Every size on the plan, with room for what was measured. A letter in front stands for it on the plan.',
+  asBuiltHeads: { what: 'Size', between: 'Between', drawn: 'On the plan' },
+  onePage: 'One page',
+  keyFigures: 'Figures, what to buy',
+  moreTaken: (count: number) =>
+    `What was taken as so (${count}) stands on the whole sheet: read it before you build.`,
   units: {
     'feet-inches': 'Feet and inches, to 1/16 in',
     'decimal-feet': 'Decimal feet',
@@ -47,6 +60,7 @@ export const layoutEn = {
   keyWhat: {
     edge: 'Edge',
     overall: 'Overall',
+    bay: 'Across',
     arc: 'Arc',
     diagonal: 'Diagonal',
     angle: 'Angle',
@@ -64,7 +78,14 @@ export const layoutEn = {
   checkBar: '2 in (50.8 mm) on a true print',
   withheld: 'No figures: this sketch can’t be poured as it stands.',
   withheldWhy: 'What to mend is on the next page, under “In the way”.',
-  noScale: (scale: string) => `${scale} doesn’t fit this paper; drawn smaller.`,
+  noScale: (scale: string) => `${scale} takes too many pages of this paper; drawn smaller.`,
+  /** A plan over several pages. */
+  part: (part: number, of: number) => `part ${part} of ${of}`,
+  matchLine: (letters: string, part: number) => `Match line ${letters}: part ${part}`,
+  matchShort: (letters: string, part: number) => `${letters}: part ${part}`,
+  keyPlan: 'Parts of this plan',
+  overlap: (paper: string, ground: string) =>
+    `Parts overlap by ${paper} on paper, ${ground} on the ground. Lay match lines of the same letters on each other.`,
   notToScale: 'Larger than any scale on this paper: the plan is cut off at its frame.',
   nothing: 'Nothing is drawn yet.',
   materialList: 'Material list',

@@ -17,6 +17,19 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     revision: 'Revisión',
     date: 'Fecha',
     drawnBy: 'Dibujó',
+    replaces: (revision) => `reemplaza la ${revision}`,
+    north: 'N',
+    heightsNotSet: 'Niveles sin indicar: no se dibuja la caída.',
+    heightsNotSetWhy:
+      'En este trabajo no se indican niveles: la hoja no lleva caídas, niveles ni espesores por esquina. Lo de arriba se toma como un solo plano; dé la caída en la obra.',
+    asBuilt: 'Como quedó',
+    asBuiltIntro:
+      'Todas las medidas del plano, con lugar para lo que se midió. La letra de adelante la señala en el plano.',
+    asBuiltHeads: { what: 'Medida', between: 'Entre', drawn: 'En el plano' },
+    onePage: 'Una página',
+    keyFigures: 'Cantidades y compras',
+    moreTaken: (count) =>
+      `Lo que se da por hecho (${count}) está en la hoja completa: léalo antes de construir.`,
     units: {
       'feet-inches': 'Pies y pulgadas, a 1/16 in',
       'decimal-feet': 'Pies decimales',
@@ -51,6 +64,7 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     keyWhat: {
       edge: 'Orilla',
       overall: 'Total',
+      bay: 'A lo largo',
       arc: 'Arco',
       diagonal: 'Diagonal',
       angle: 'Ángulo',
@@ -69,7 +83,13 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     checkBar: '2 in (50.8 mm) a escala',
     withheld: 'Sin cifras: este croquis no se puede colar como está.',
     withheldWhy: 'Lo que hay que corregir está en la página siguiente, en “No deja seguir”.',
-    noScale: (scale) => `${scale} no cabe en este papel; se dibujó más chico.`,
+    noScale: (scale) => `${scale} ocupa demasiadas páginas de este papel; se dibujó más chico.`,
+    part: (part, of) => `parte ${part} de ${of}`,
+    matchLine: (letters, part) => `Línea de empalme ${letters}: parte ${part}`,
+    matchShort: (letters, part) => `${letters}: parte ${part}`,
+    keyPlan: 'Partes de este plano',
+    overlap: (paper, ground) =>
+      `Las partes se traslapan ${paper} en el papel, ${ground} en el terreno. Ponga una sobre otra las líneas de empalme de las mismas letras.`,
     notToScale: 'Más grande que cualquier escala en este papel: el plano se corta en su marco.',
     nothing: 'Todavía no hay nada dibujado.',
     materialList: 'Lista de materiales',

@@ -48,6 +48,7 @@ export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
   brace: { colour: 'ink', width: 1.6, dash: CONTINUOUS },
   fault: { colour: 'stop', width: 3, dash: CONTINUOUS },
   guide: { colour: 'chalk', width: 1, dash: [4, 4] },
+  match: { colour: 'ink', width: 2, dash: [12, 3, 3, 3] },
   frame: { colour: 'ink', width: 1.4, dash: CONTINUOUS },
   hairline: { colour: 'rule', width: 0.8, dash: CONTINUOUS },
 };

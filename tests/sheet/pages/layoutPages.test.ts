@@ -11,7 +11,8 @@ describe('squaring and layout on the sheet', () => {
   test('a page of its own after the plans: ties, 3-4-5, offsets, with room to write what was measured', () => {
     const pages = sheetOf(padJob(TEN_BY_TWELVE));
     const at = pages.findIndex(({ title }) => title.includes(layout.setOut));
-    const plans = [layout.forms.title, layout.steel.title, layout.sections.title];
+    const { sections, steel, forms } = layout;
+    const plans = [layout.layout, forms.title, steel.title, sections.title];
     const isPlan = (title: string) => plans.some((one) => title.includes(one));
     expect(pages.slice(1, at).every(({ title }) => isPlan(title))).toBe(true);
     expect(at).toBeGreaterThan(1);

@@ -1,0 +1,126 @@
+import type { Mark } from '../../drawing/marks.ts';
+import type { Job } from '../../job/job.ts';
+import type { Takeoff } from '../../takeoff/result.ts';
+import { tickets } from '../../takeoff/tickets.ts';
+import { SQUARE_FOOT } from '../../units/grid.ts';
+import { furniture, line } from '../furniture.ts';
+import { printable } from '../lettering.ts';
+import type { Rect, SheetPart } from '../page.ts';
+import { TURNS } from '../papers.ts';
+import type { SheetOptions } from '../sheetOptions.ts';
+import { sayQuantity } from '../words/say.ts';
+import { type Block, figureRow, flow, heading, paragraph } from './blocks.ts';
+import { fitPlan } from './fitPlan.ts';
+import { columnsOf, keyedBlocks, notesBlocks, type Plain } from './jobBlocks.ts';
+import type { PadLayout } from './layoutPages.ts';
+import { legendRows, ROW_MM } from './legend.ts';
+import { type PlanFrame, planFrames } from './planFrame.ts';
+import { lettersLack, planPages } from './planPage.ts';
+
+/** A pour no larger than this, in one piece, is proposed on one page. Common practice, no source. */
+const SMALL = 120 * SQUARE_FOOT;
+
+/** Whether a pad is small enough that one page is proposed for it. */
+export function isSmallPad({ pour }: Takeoff): boolean {
+  return pour !== undefined && pour.pieces.length === 1 && pour.area <= SMALL;
+}
+
+/** The one page, and what ran over from it: never dropped. */
+export interface OnePage {
+  readonly frame: PlanFrame;
+  readonly scaleName: string;
+  readonly plan: readonly (readonly SheetPart[])[];
+  readonly more: readonly (readonly Mark[])[];
+}
+
+/** A column of its lists is at least this wide, mm. */
+const COLUMN = 56;
+/** Steps in which the room for lists is made larger, and the least that is left for the plan, mm. */
+const STEP = 6;
+const LEAST_PLAN = 60;
+
+/** What a small pad needs: the plan, under it the key figures with what to buy, and what to look out for. */
+export function onePage(
+  job: Job,
+  takeoff: Takeoff,
+  pads: readonly PadLayout[],
+  options: SheetOptions,
+): OnePage {
+  const legend = legendRows(job, takeoff, options.words);
+  const turns = options.turn ? [options.turn] : TURNS;
+  const bands = turns.map((turn) => {
+    const [base] = planFrames(options.paper, turn, legend.length * ROW_MM, lettersLack(job)).filter(
+      ({ lists }) => lists === 'under',
+    );
+    return banded(job, takeoff, base!, options);
+  });
+  const layouts = pads.filter(({ meant }) => meant).map(({ layout }) => layout);
+  // A turn of the paper on which all lists fit goes before one with a larger plan.
+  const fitting = bands.filter(({ lists }) => lists.length === 1);
+  const frames = (fitting.length > 0 ? fitting : bands).map(({ frame }) => frame);
+  const scaled = fitPlan(job, takeoff, frames, { ...options, station: 'sheet', layouts });
+  const { pages, left } = planPages(job, takeoff, scaled, legend, options);
+  const band = bands.find(({ frame }) => frame.turn === scaled.frame.turn) ?? bands[0]!;
+  const { x, y, width } = band.list;
+  const [first, ...rest] = band.lists;
+  const keyed = keyedBlocks(job, left, columnsOf(band.list, COLUMN)[0]!.width, options);
+  return {
+    frame: scaled.frame,
+    scaleName: scaled.scale.name,
+    plan: pages.map((parts, i) =>
+      i === 0
+        ? [...parts, furniture([line(x, y, x + width, y, 'hairline'), ...(first ?? [])])]
+        : parts,
+    ),
+    more: [...(keyed.length > 0 ? flow(keyed, columnsOf(band.list, COLUMN)) : []), ...rest],
+  };
+}
+
+/** A frame with as much room for the lists at its foot as they need. */
+function banded(job: Job, takeoff: Takeoff, base: PlanFrame, options: SheetOptions) {
+  const most = base.plan.height - LEAST_PLAN;
+  for (let height = STEP; ; height += STEP) {
+    const list: Rect = { ...base.side, y: base.title.y - height, height };
+    const columns = columnsOf(list, COLUMN);
+    const lists = flow(blocksOf(job, takeoff, columns[0]!.width, options), columns);
+    if (lists.length > 1 && height + STEP <= most) continue;
+    const frame: PlanFrame = {
+      ...base,
+      plan: { ...base.plan, height: base.plan.height - height },
+      side: { ...base.side, y: base.side.y - height },
+    };
+    return { frame, list, lists };
+  }
+}
+
+function blocksOf(
+  job: Job,
+  takeoff: Takeoff,
+  width: number,
+  options: SheetOptions,
+): readonly Block[] {
+  const { sheet } = options.words;
+  const { layout } = sheet;
+  let lacks = false;
+  const plain: Plain = (said) => {
+    const done = printable(said);
+    if (done.lacks) lacks = true;
+    return done.text;
+  };
+  const figures = tickets(job, takeoff)
+    .flatMap((ticket) => ticket.figures)
+    .filter(({ key, role }) => role === 'order' || key === 'net-area' || key === 'net-volume')
+    // What there is none of isn't bought.
+    .filter(({ value }) => value.of !== 'count' || value.count > 0);
+  const taken = takeoff.notes.filter(({ weight }) => weight === 'assumption').length;
+  const blocks = [
+    ...notesBlocks(job, takeoff.notes, 'stop', width, plain, options),
+    ...(figures.length > 0 ? [heading(layout.keyFigures, width)] : []),
+    ...figures.map(({ key, value }) =>
+      figureRow(sheet.figures[key], plain(sayQuantity(sheet, value, job.units)), '', width, true),
+    ),
+    ...notesBlocks(job, takeoff.notes, 'caution', width, plain, options),
+    ...(taken > 0 ? paragraph(layout.moreTaken(taken), width, '•') : []),
+  ];
+  return lacks ? [...blocks, ...paragraph(layout.lettersMissing, width)] : blocks;
+}
