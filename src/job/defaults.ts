@@ -10,10 +10,15 @@ import {
   SQUARE_FOOT,
   SQUARE_METRE,
 } from '../units/grid.ts';
-import type { Lumber, MeshStock, Practices } from './job.ts';
+import type { Lumber, MeshStock, Practices, SetTimes } from './job.ts';
 
 /** One pound per hundred square feet in kg per square metre. */
 const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT);
+
+/** An ordinary mix at about 70 °F, until its bag says otherwise: common practice, no source. */
+export const ORDINARY_SET: SetTimes = { initial: 4 * 60, final: 6 * 60, from: 'common-practice' };
+/** A fast-setting mix: bags promise 20 to 40 min. Common practice, no source. */
+const FAST_SET: SetTimes = { initial: 30, final: 60, from: 'common-practice' };
 
 /**
  * At most 3 ft for 2x4 and 2x6 forms (a published trade article), closer for deeper ones; others say 2 ft, 32 in, 3 to
@@ -146,13 +151,20 @@ export function defaultPractices(): Practices {
     mix: {
       mixes: [
         // Published bag tables: 80 lb makes 0.60 ft³.
-        { id: 'regular', name: 'Regular, 80 lb', weight: 80 * POUND_KG, yield: 0.6 * CUBIC_FOOT },
+        {
+          id: 'regular',
+          name: 'Regular, 80 lb',
+          weight: 80 * POUND_KG,
+          yield: 0.6 * CUBIC_FOOT,
+          set: ORDINARY_SET,
+        },
         // 50 lb makes 0.375 ft³, at the same 133.3 lb to the cubic foot: from memory.
         {
           id: 'fast',
           name: 'Fast-setting, 50 lb',
           weight: 50 * POUND_KG,
           yield: 0.375 * CUBIC_FOOT,
+          set: FAST_SET,
         },
       ],
       blend: { main: 'regular', mainParts: 1, otherParts: 0 },

@@ -217,6 +217,18 @@ export interface BagMix {
   readonly weight: number;
   /** Concrete that one bag makes, cubic grid units. */
   readonly yield: number;
+  /** Water that one bag takes, cubic grid units. Absent until somebody has read it off the bag. */
+  readonly water?: { readonly least: number; readonly most: number };
+  readonly set: SetTimes;
+}
+
+/** When concrete sets after water meets it, at about 70 °F (21 °C). */
+export interface SetTimes {
+  /** Whole minutes to the initial and to the final set. */
+  readonly initial: number;
+  readonly final: number;
+  /** Read off the bag or its data sheet, or what is commonly said of such a mix. */
+  readonly from: 'bag' | 'common-practice';
 }
 
 /** The user's own rules and defaults. Sources and ranges of each stand in the takeoff's rules files. */

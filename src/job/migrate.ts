@@ -1,4 +1,5 @@
 import { defaultLumber, defaultPractices, defaultSpacings } from './defaults.ts';
+import { mixWithSet } from './migrateMix.ts';
 import { steelOfMesh, stockOfMesh } from './migrateMesh.ts';
 
 /** A job as it stands in a file of some version: JSON, not checked yet. */
@@ -88,6 +89,7 @@ function toVersion3(job: FileJob): FileJob {
       base,
       edgeRadius,
       joints,
+      ...(isObject(practices['mix']) ? { mix: mixWithSet(practices['mix']) } : {}),
       ...withSteelHeight(practices['steel'], steel.supports.below),
       ...(isObject(strip) ? { isolation: { ...strip, bondAtPatch, thickness, recess } } : {}),
     },

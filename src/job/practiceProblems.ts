@@ -12,6 +12,12 @@ export function practiceProblems({ mix }: Practices, at: string): readonly Probl
       problems.push({ code: 'field-id-twice', where, facts: { id } });
     }
   });
+  mix.mixes.forEach(({ water, set }, index) => {
+    const outOfOrder = (name: string) =>
+      problems.push({ code: 'field-order', where: place(`mix.mixes[${index}].${name}`) });
+    if (water && water.least > water.most) outOfOrder('water');
+    if (set.initial > set.final) outOfOrder('set');
+  });
   for (const role of ['main', 'other'] as const) {
     const id = mix.blend[role];
     if (id !== undefined && !ids.includes(id)) {

@@ -82,6 +82,8 @@ export const JOB_PROBLEMS = [
   'field-choice',
   /** Out of bounds. facts: `seen`, and `least` or `most`. */
   'field-range',
+  /** What should be the least or the first is more than what should be the most or the last. */
+  'field-order',
   /** Text, or a list, longer than it may be. facts: `most`. */
   'field-long',
   /** A list that may not be empty is. */

@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { FOOT, INCH, METRE } from '../units/grid.ts';
 import { MOST_MONEY } from '../units/money.ts';
 import { isolationSchema, jointsSchema, jointUse } from './jointsSchema.ts';
+import { mixSchema } from './mixSchema.ts';
 import { id, positive, text, whole } from './schemaParts.ts';
 import { SERVICES } from './services.ts';
 import { meshStockSchema, steelSchema } from './steelSchema.ts';
@@ -66,13 +67,6 @@ const boardSize = v.picklist(['1x4', '1x6', '2x4', '2x6', '2x8', '2x10', '2x12']
 const boardLength = whole(FOOT, 20 * METRE);
 const spacing = whole(INCH, 10 * METRE);
 
-const bagMix = v.strictObject({
-  id,
-  name,
-  weight: positive(1_000),
-  yield: positive(METRE ** 3),
-});
-
 export const practicesSchema = v.strictObject({
   currency: text(4),
   thickness: whole(1, METRE),
@@ -128,16 +122,7 @@ export const practicesSchema = v.strictObject({
   steel: steelSchema,
   isolation: isolationSchema,
   joints: jointsSchema,
-  mix: v.strictObject({
-    mixes: v.pipe(v.array(bagMix), v.minLength(1), v.maxLength(100)),
-    blend: v.strictObject({
-      main: id,
-      mainParts: whole(1, 1_000),
-      other: v.exactOptional(id),
-      otherParts: whole(0, 1_000),
-    }),
-    batchVolume: positive(METRE ** 3),
-  }),
+  mix: mixSchema,
   waste: v.strictObject({
     share: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
     minimumBags: whole(0, 1_000),

@@ -92,3 +92,19 @@ test('version 3 keeps the strip that version 2 said, and lays joints out as a ne
   });
   expect(migrated('nothing', 2)).toBe('nothing');
 });
+
+test('version 3 gives a mix of before the set times of such a mix, marked as common practice', () => {
+  const { practices, ...rest } = demoJob();
+  const old = (id: string) => {
+    const mixes = practices.mix.mixes.map(({ set: _, ...bag }) => ({ ...bag, id }));
+    return { ...rest, practices: { ...practices, mix: { ...practices.mix, mixes } } };
+  };
+  const setOf = (id: string) => ({
+    practices: {
+      mix: { mixes: [{ set: practices.mix.mixes.find((bag) => bag.id === id)?.set }, {}] },
+    },
+  });
+  expect(migrated(old('fast'), 2)).toMatchObject(setOf('fast'));
+  expect(migrated(old('regular'), 2)).toMatchObject(setOf('regular'));
+  expect(migrated(old('mine'), 2)).toMatchObject(setOf('regular'));
+});

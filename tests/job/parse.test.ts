@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { demoJob } from '../../src/job/demo.ts';
+import type { BagMix } from '../../src/job/job.ts';
 import { parseJob } from '../../src/job/parse.ts';
 import { JOB_PROBLEMS } from '../../src/job/problems.ts';
 import { serializeJob } from '../../src/job/serialize.ts';
@@ -188,6 +189,24 @@ describe('a broken field is named with its place', () => {
     [['job', 'features', 6, 'shape', 'diameter'], 0, 'size-not-positive job.features[6].shape'],
   ] as const)('%j = %j', (path, value, problem) => {
     expect(problemsOf(edited(path, value))[0]).toBe(problem);
+  });
+
+  test('a bag’s least water over its most, a final set before the initial one', () => {
+    const job = demoJob();
+    const { mix } = job.practices;
+    const broken = (part: Partial<BagMix>) => {
+      const mixes = mix.mixes.map((bag) => ({ ...bag, ...part }));
+      return problemsOf(
+        serializeJob({ ...job, practices: { ...job.practices, mix: { ...mix, mixes } } }),
+      );
+    };
+    expect(broken({ water: { least: 2, most: 2 } })).toEqual([]);
+    expect(broken({ water: { least: 3, most: 2 } })[0]).toBe(
+      'field-order job.practices.mix.mixes[0].water',
+    );
+    expect(broken({ set: { initial: 60, final: 59, from: 'bag' } })[0]).toBe(
+      'field-order job.practices.mix.mixes[0].set',
+    );
   });
 
   test('a board without length, an id for two boards, a utility line that goes round', () => {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { ORDINARY_SET } from '../../src/job/defaults.ts';
 import type { BagMix } from '../../src/job/job.ts';
 import { mix } from '../../src/takeoff/mix/mix.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
@@ -13,6 +14,7 @@ function bags(cubicFeet: number, pounds: number, makes: number): number {
     name: '',
     weight: pounds * POUND_KG,
     yield: makes * CUBIC_FOOT,
+    set: ORDINARY_SET,
   };
   const practices = practicesWith({
     waste: { share: 0, minimumBags: 0 },

@@ -1,3 +1,4 @@
+import { ORDINARY_SET } from '../../job/defaults.ts';
 import { CUBIC_FOOT, POUND_KG } from '../../units/grid.ts';
 import { useWords } from '../SessionContext.ts';
 import { BlendFields } from './BlendFields.tsx';
@@ -19,6 +20,7 @@ export function MixFields({ practices, units, onPractices }: MixFieldsProps) {
       ),
       weight: 60 * POUND_KG,
       yield: 0.45 * CUBIC_FOOT,
+      set: ORDINARY_SET,
     };
     onPractices({ ...practices, mix: { ...mix, mixes: [...mix.mixes, bag] } });
   }

@@ -102,6 +102,7 @@ export const problems: Readonly<
   'field-type': 'This should be {expected}, but the file has {seen}.',
   'field-choice': '{seen} isn’t one of the choices: {choices}.',
   'field-range': '{seen} is out of bounds. {bound}',
+  'field-order': 'The least or first is more than the most or last. Swap them.',
   'field-long': 'This is longer than it may be: {most} at most.',
   'field-none': 'This list may not be empty.',
   'field-id': '{seen} is no id: letters, digits, - and _ only.',

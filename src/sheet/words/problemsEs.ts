@@ -99,6 +99,7 @@ export const problemsEs: typeof problems = {
   'field-type': 'Esto debe ser {expected}, pero el archivo tiene {seen}.',
   'field-choice': '{seen} no es una de las opciones: {choices}.',
   'field-range': '{seen} está fuera de límites. {bound}',
+  'field-order': 'Lo mínimo o primero es más que lo máximo o último. Cámbielos de lugar.',
   'field-long': 'Esto es más largo de lo que puede ser: {most} a lo más.',
   'field-none': 'Esta lista no puede estar vacía.',
   'field-id': '{seen} no es un id: solo letras, dígitos, - y _.',
