@@ -1,6 +1,6 @@
 import { defaultLumber, defaultPractices, defaultSpacings } from './defaults.ts';
-import { mixWithSet } from './migrateMix.ts';
 import { steelOfMesh, stockOfMesh } from './migrateMesh.ts';
+import { mixWithSet } from './migrateMix.ts';
 
 /** A job as it stands in a file of some version: JSON, not checked yet. */
 export type FileJob = unknown;
