@@ -112,14 +112,17 @@ function pdfPen(pdf: Pdf): Pen {
   };
 }
 
+/** Without these the typeface makes “2×4” of “2x4”, and who looks for the one doesn't find the other. */
+const FEATURES = { calt: false } as unknown as PDFKit.Mixins.OpenTypeFeatures[];
+
 function writeLetters(pdf: Pdf, { text, at, size, angle, anchor, bold, colour }: Letters): void {
   pdf.save();
   pdf.translate(at.x, at.y);
   pdf.rotate((-angle * 180) / Math.PI);
   pdf.font(bold ? 'bold' : 'regular').fontSize(size);
-  const width = anchor === 'start' ? 0 : pdf.widthOfString(text);
+  const width = anchor === 'start' ? 0 : pdf.widthOfString(text, { features: FEATURES });
   const x = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
   pdf.fillColor(colour);
-  pdf.text(text, x, 0, { lineBreak: false, baseline: 'alphabetic' });
+  pdf.text(text, x, 0, { lineBreak: false, baseline: 'alphabetic', features: FEATURES });
   pdf.restore();
 }
