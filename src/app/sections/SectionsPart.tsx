@@ -16,7 +16,7 @@ export function SectionsPart({ station }: { readonly station: 'forms' | 'joints'
   const words = useWords().app.sections;
   const { of, takeoff } = useLiveTakeoff();
   const [open, setOpen] = useState(false);
-  const kinds = of ? sectionKinds(of, takeoff) : [];
+  const kinds = of ? sectionKinds(takeoff) : [];
   if (!of || kinds.length === 0) return null;
   return (
     <details className="sections" onToggle={(event) => setOpen(event.currentTarget.open)}>

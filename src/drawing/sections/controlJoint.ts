@@ -61,10 +61,9 @@ export function controlJoint(from: CutFrom): Cut {
   ]);
 }
 
-/** A share of the thickness, and at least so much; never through the slab. */
-function jointDepth({ job }: CutFrom): Grid {
-  const { thickness, joints } = job.practices;
-  return Math.min(thickness, Math.max(joints.depthShare * thickness, joints.leastDepth));
+/** As deep as the takeoff says; never through the slab. */
+function jointDepth({ job, takeoff }: CutFrom): Grid {
+  return Math.min(job.practices.thickness, takeoff.joints?.layout?.depth ?? 0);
 }
 
 /** From the finish down one side of the groove and up the other. */

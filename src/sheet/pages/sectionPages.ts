@@ -44,7 +44,7 @@ export function sectionPages(
   area: Rect,
   options: SheetOptions,
 ): SectionPages | undefined {
-  const kinds = sectionKinds(job, takeoff);
+  const kinds = sectionKinds(takeoff);
   if (kinds.length === 0) return undefined;
   const inner = { x: area.x + 3, y: area.y + 2, width: area.width - 6, height: area.height - 4 };
   const room = { ...inner, height: inner.height - BARS_HEIGHT - 4 };

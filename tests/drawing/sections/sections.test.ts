@@ -48,28 +48,30 @@ function lowestOf({ areas }: Cut, material: string): number {
 describe('the sections of a job', () => {
   test('one for every kind of edge that it has', () => {
     const job = demoJob();
-    expect(sectionKinds(job, takeoff(job))).toEqual([
+    expect(sectionKinds(takeoff(job))).toEqual([
       'free',
       'existing-slab',
       'wall',
       'wall-formed',
       'steps',
       'block-out',
+      'control-joint',
     ]);
   });
 
-  test('a thickened edge takes the place of the plain one, a joint is cut through when there is one', () => {
-    const job = jointedJob({ thickenedEdge });
-    const kinds = sectionKinds(job, takeoff(job));
+  test('a thickened edge takes the place of the plain one; without joints none is cut through', () => {
+    const { joints } = demoJob().practices;
+    const job = withPractices({ thickenedEdge, joints: { ...joints, layout: 'by-hand' } });
+    const kinds = sectionKinds(takeoff(job));
     expect(kinds[0]).toBe('thickened');
     expect(kinds).not.toContain('free');
-    expect(kinds.at(-1)).toBe('control-joint');
+    expect(kinds).not.toContain('control-joint');
   });
 
   test('none where nothing can be poured', () => {
-    expect(sectionKinds(blankJob(), takeoff(blankJob()))).toEqual([]);
+    expect(sectionKinds(takeoff(blankJob()))).toEqual([]);
     const thin = withPractices({ thickness: 0 });
-    expect(sectionKinds(thin, takeoff(thin))).toEqual([]);
+    expect(sectionKinds(takeoff(thin))).toEqual([]);
   });
 });
 
@@ -162,7 +164,7 @@ test.each(Object.entries(sectionJobs()))(
   '%s: at every scale nothing is written on anything else, and every size has its place',
   (_, job) => {
     const figured = takeoff(job);
-    for (const kind of sectionKinds(job, figured)) {
+    for (const kind of sectionKinds(figured)) {
       for (const ratio of [4, 5, 8, 10, 12]) {
         const gridPerMm = ratio * MILLIMETRE;
         const { left, right } = leastShown(kind, job, figured);
