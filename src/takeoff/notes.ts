@@ -26,6 +26,7 @@ export const TRADE_NOTE_CODES = [
   'form-deeper',
   'form-shallower',
   'nominal-depth',
+  'slab-thin',
   'batch-too-small',
   'batch-part-bags',
   'cement-burns',

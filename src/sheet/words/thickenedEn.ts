@@ -1,4 +1,4 @@
-/** Words of the thickened edge: its figures, workings and notes. */
+/** Words of the thickened edge, and of a slab that is thin: figures, workings and notes. */
 export const thickenedFigures = {
   'slab-volume': 'Slab, volume',
   'thickened-volume': 'Thickened edge, volume',
@@ -27,6 +27,8 @@ export const thickenedNotes = {
     'The slab is {thickness} thick, and {depth} along all free edges: {width} wide at the bottom, up to the slab over {taper}. No edge that meets something is thickened; where a free edge ends, its thickening ends square.',
   'edges-thickened':
     'The thickened edge is a trench in the ground inside the forms, {depth} down from the finish and {width} wide at the bottom. The form gets no deeper: a {board} stays, and the last {below} are cast against the ground. Ground that won’t stand so high needs a deeper board.',
+  'slab-thin':
+    'The slab is {thickness} thick. A published code for houses asks {least} at least of a slab on ground, more under wheels. Local code decides: ask your building department.',
   'trench-bank':
     'Under the form the outer bank of the trench stands {below} high and holds the concrete, and the gap of {gap} is open to it. Drive the stakes first, dig up to the inside face of the form and no farther, close the gap from outside, and clear loose soil from the bottom.',
 };

@@ -38,6 +38,8 @@ export const thickenedEs = ({ form, bag }: TermsEs): ThickenedWords => ({
     'thickened-used':
       'La losa tiene {thickness} de espesor, y {depth} a lo largo de toda orilla libre: {width} de ancho abajo, subiendo a la losa en {taper}. Ninguna orilla que topa con algo se engrosa; donde termina una orilla libre, lo engrosado termina a escuadra.',
     'edges-thickened': `La orilla engrosada es una zanja en el suelo dentro de la ${form.one}, {depth} abajo del acabado y {width} de ancho abajo. La ${form.one} no se hace más alta: la {board} se queda, y los últimos {below} se cuelan contra el suelo. El suelo que no se sostiene tan alto pide una tabla más alta.`,
+    'slab-thin':
+      'La losa tiene {thickness} de espesor. Un código publicado para casas pide {least} por lo menos en losa sobre el terreno, más donde pasan ruedas. Decide el código local: pregunte en su oficina de construcción.',
     'trench-bank': `Debajo de la ${form.one} el talud de afuera de la zanja tiene {below} de alto y contiene el concreto, y la luz de {gap} queda abierta hacia él. Clave primero las estacas, excave hasta la cara de adentro de la ${form.one} y no más, cierre la luz por fuera, y saque la tierra suelta del fondo.`,
   },
 });

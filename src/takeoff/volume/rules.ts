@@ -8,3 +8,9 @@ export const UNSEEN_DEPTH: Grid = INCH / 4;
 
 /** Curved edges as chords this near to them, when the strip along them is figured: 1/20 mm, which no tape shows. */
 export const ARC_CHORDS: Grid = 16;
+
+/**
+ * What a published code for houses asks of a slab on ground at least. Said as a caution alone: local code decides.
+ * @source irc-slab-thickness
+ */
+export const LEAST_PUBLISHED: Grid = 3.5 * INCH;

@@ -5,7 +5,7 @@ import { type Figured, tradeNote, withheld } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
 import { bagVolume, length, text } from '../quantity.ts';
 import type { VolumeResult } from '../result.ts';
-import { UNSEEN_DEPTH } from './rules.ts';
+import { LEAST_PUBLISHED, UNSEEN_DEPTH } from './rules.ts';
 import { thickenedEdge } from './thickenedEdge.ts';
 
 /**
@@ -47,6 +47,10 @@ export function slabVolume(practices: Practices, pour: NetPour): Figured<VolumeR
       facts: { depth: length(UNSEEN_DEPTH), more: bagVolume(pour.area * UNSEEN_DEPTH) },
     }),
   ];
+  if (thickness < LEAST_PUBLISHED) {
+    const facts = { thickness: length(thickness), least: length(LEAST_PUBLISHED) };
+    notes.push(tradeNote('mix', 'caution', 'slab-thin', { facts }));
+  }
   if (depth !== thickness) {
     const facts = {
       thickness: length(thickness),

@@ -54,6 +54,13 @@ test('a 2x4 on the ground for four inches: five cubic feet less, and not as deep
   expect(note(poured(3.5 * INCH, '2x4', 0), 'nominal-depth')).toBeUndefined();
 });
 
+test('thinner than a published code asks: a caution, and no less concrete', () => {
+  const thin = poured(3 * INCH, '2x4', 0);
+  expect(note(thin, 'slab-thin')?.weight).toBe('caution');
+  expect(thin.volume!.net / CUBIC_FOOT).toBeCloseTo(30, 9);
+  expect(note(poured(3.5 * INCH, '2x4', 0), 'slab-thin')).toBeUndefined();
+});
+
 test('the ground is taken as flat: a quarter inch over 120 ft² is 2.5 ft³', () => {
   const more = note(poured(4 * INCH, '2x4', 0), 'flat-ground')!.facts!['more']!;
   expect(more.of === 'volume' && more.grid3 / CUBIC_FOOT).toBeCloseTo(2.5, 9);
