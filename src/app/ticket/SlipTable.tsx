@@ -1,7 +1,7 @@
 import { memo, useDeferredValue, useState } from 'react';
 import type { UnitStyle } from '../../job/job.ts';
 import { sayQuantity } from '../../sheet/words/say.ts';
-import type { Station, TicketTable } from '../../takeoff/figure.ts';
+import type { Quantity, Station, TicketTable } from '../../takeoff/figure.ts';
 import { TableCsvButton } from '../handOver/TableCsvButton.tsx';
 import { useWords } from '../SessionContext.ts';
 
@@ -45,7 +45,7 @@ export function SlipTable({ table, units, station, isOpen }: SlipTableProps) {
 
 const Rows = memo(function Rows({ table, units }: SlipTableProps) {
   const words = useWords().sheet;
-  const isNumber = table.columns.map((_, column) => table.rows[0]?.[column]?.of !== 'words');
+  const isNumber = table.columns.map((_, column) => !isSaid(table.rows[0]?.[column]));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled by keyboard too.
     <section className="table-scroll" tabIndex={0} aria-label={words.tables[table.key]}>
@@ -77,13 +77,18 @@ interface RowProps {
   readonly units: UnitStyle;
 }
 
+/** Words, which are broken into lines where numbers are not. */
+function isSaid(cell: Quantity | undefined): boolean {
+  return cell?.of === 'words' || cell?.of === 'list';
+}
+
 /** A row for itself, so that a frame can come between two of them. */
 function Row({ row, columns, units }: RowProps) {
   const words = useWords().sheet;
   return (
     <tr>
       {row.map((cell, at) => (
-        <td key={columns[at]} className={cell.of === 'words' ? undefined : 'is-number'}>
+        <td key={columns[at]} className={isSaid(cell) ? undefined : 'is-number'}>
           {sayQuantity(words, cell, units)}
         </td>
       ))}

@@ -6,6 +6,6 @@ export const EXPECTED: Readonly<Record<Station, readonly FigureKey[]>> = {
   ground: ['net-area', 'perimeter'],
   forms: ['form-length', 'stakes', 'nails'],
   steel: ['mesh-sheets', 'mesh-rows'],
-  joints: ['strip-length', 'strip-pieces'],
+  joints: ['joint-length', 'strip-length', 'strip-pieces'],
   mix: ['net-volume', 'bags', 'batches'],
 };

@@ -140,9 +140,17 @@ export function createLiveTakeoffs(setup: LiveTakeoffSetup): LiveTakeoffs {
   };
 }
 
+/** A trade that is missing here would never show what was found. */
+const TRADES = Object.keys({
+  boards: true,
+  bars: true,
+  joints: true,
+  mesh: true,
+} satisfies Record<keyof Searched, true>) as readonly (keyof Searched)[];
+
 /** Whether two hold the very same answers. */
 function sameFinds(a: Searched, b: Searched): boolean {
-  return (['boards', 'bars', 'mesh'] as const).every(
+  return TRADES.every(
     (trade) => a[trade]?.plan === b[trade]?.plan && a[trade]?.key === b[trade]?.key,
   );
 }

@@ -38,7 +38,7 @@ export const STROKES: Readonly<Record<LineStyle, Stroke>> = {
   bar: { colour: 'steel', width: 1.4, dash: CONTINUOUS },
   'bar-corner': { colour: 'steel', width: 2.6, dash: CONTINUOUS },
   dowel: { colour: 'steel', width: 3.2, dash: CONTINUOUS },
-  'joint-control': { colour: 'chalk', width: 2.2, dash: [13, 5] },
+  'joint-control': { colour: 'ink', width: 2, dash: [13, 5] },
   'joint-construction': { colour: 'ink', width: 3.6, dash: [13, 5] },
   'joint-existing': { colour: 'ink-soft', width: 1.6, dash: [7, 5] },
   strip: { colour: 'soil', width: 4.5, dash: CONTINUOUS },

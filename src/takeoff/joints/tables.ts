@@ -32,14 +32,14 @@ function panelsTable(layout: JointLayout): TicketTable {
   }
   return {
     key: 'panels',
-    columns: ['mark', 'panel-long', 'panel-wide', 'panel-ratio', 'panel-area', 'panel-says'],
+    columns: ['mark', 'panel-says', 'panel-long', 'panel-wide', 'panel-ratio', 'panel-area'],
     rows: layout.panels.map((panel, i) => [
       text(panelMark(i)),
+      reasons[i]!.length === 0 ? term('panel-passes') : list(reasons[i]!),
       length(panel.length),
       length(panel.width),
       number(Math.round((100 * panel.length) / panel.width) / 100),
       area(panel.area),
-      reasons[i]!.length === 0 ? term('panel-passes') : list(reasons[i]!),
     ]),
   };
 }
