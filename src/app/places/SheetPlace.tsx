@@ -18,6 +18,7 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
   const units = useAppState((state) => state.history.now.job.units);
   const setOut = useAppState((state) => state.settingOut.choice);
   const speech = useAppState((state) => state.speech);
+  const written = speech.sheet ?? speech.screen;
   const live = useLiveTakeoff();
   const [choice, setChoice] = useState<SheetChoice>(() => keptChoice(units));
   const guardOf = `${jobId} sheet`;
@@ -42,6 +43,7 @@ export function SheetPlace({ desk }: { readonly desk: Desk }) {
           <section
             className="sheet-view"
             aria-label={words.app.sheet.title}
+            lang={written === 'both' ? undefined : written}
             // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region is reached by keyboard
             tabIndex={0}
           >

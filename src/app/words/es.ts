@@ -244,7 +244,7 @@ export const es = (terms: TermsEs): AppWords => ({
       cautions: 'Precauciones, y lo que se da por hecho',
     },
     scale: 'Escala',
-    bestTurn: 'Como quepa mejor',
+    bestTurn: 'La mejor',
     bestFit: 'La más grande que quepa',
     upright: 'Vertical',
     sideways: 'Horizontal',

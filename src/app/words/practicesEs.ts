@@ -19,7 +19,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
     differs: 'Cómo lo hacen otros',
     takeFormDepth: (depth) => `Usar el espesor de la ${form.one}, ${depth}`,
     depthDiffers: (thickness, depth) =>
-      `La tabla y su luz dan ${depth}; el volumen se calcula a ${thickness}.`,
+      `La tabla y el espacio debajo dan ${depth}; el volumen se calcula a ${thickness}.`,
     units: {
       plain: '',
       ...practicesJointsEs.units,

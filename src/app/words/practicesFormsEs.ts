@@ -9,7 +9,7 @@ const MEMORY = 'Práctica común, de memoria.';
 export const practicesFormsEs = ({ form }: TermsEs): typeof practicesFormsEn => ({
   fields: {
     formBoard: { label: `Tabla de ${form.one}` },
-    gapUnderForm: { label: `Luz debajo de la ${form.one}` },
+    gapUnderForm: { label: `Espacio debajo de la ${form.one}` },
     stakeSpacing: { label: 'Separación de estacas, máxima' },
     stakeFromEnd: { label: 'Primera y última estaca a no más de' },
     curveSpacing: { label: 'Separación de estacas en curvas, máxima' },
@@ -39,7 +39,7 @@ export const practicesFormsEs = ({ form }: TermsEs): typeof practicesFormsEn => 
   },
   notes: {
     gapUnderForm: {
-      says: 'El alto de la tabla y la luz juntos dan el espesor del colado. Ponga cero cuando la tabla se sienta en el suelo.',
+      says: 'El alto de la tabla y el espacio juntos dan el espesor del colado. Ponga cero cuando la tabla se sienta en el suelo.',
       source: COMMON,
     },
     stakeSpacing: {

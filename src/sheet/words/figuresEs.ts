@@ -69,7 +69,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       'edge-steps': `Orillas contra escalones que se quedan, sumadas. Sin ${form.one}.`,
       'edge-block-out': 'Orillas alrededor de postes, tubos y huecos, sumadas.',
       'edge-patch': 'Orillas donde el concreto nuevo llena un parche. Ya están contadas arriba.',
-      'form-depth': 'Alto real de la tabla, más la luz que se deja debajo.',
+      'form-depth': 'Alto real de la tabla, más el espacio que se deja debajo.',
       'form-length': `Tramos de ${form.one} sumados, medidos en la cara que toca el concreto.`,
       thickness: 'Como está en las prácticas.',
       'net-volume': 'Área neta por espesor, y la orilla engrosada si la hay. Sin agregar nada.',
@@ -91,7 +91,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
     },
     inputs: {
       'board-depth': 'Alto real de la tabla',
-      'gap-under-form': `Luz debajo de la ${form.one}`,
+      'gap-under-form': `Espacio debajo de la ${form.one}`,
       'form-corners': 'Lugares donde se juntan dos tramos',
       'waste-share': 'Parte del neto',
       'waste-bags': `${bag.Many} por lo menos`,

@@ -35,7 +35,7 @@ export function notesEs(terms: TermsEs): typeof notes {
       'Este contorno no se pudo calcular con seguridad, así que no se dan cifras. Mueva una esquina 1/16 in (1 mm) y vea otra vez. Su croquis queda guardado.',
     // No deja seguir: los oficios.
     'thickness-zero': `El volumen y ${bag.theMany} no se pueden calcular: el espesor debe ser más que nada. Póngalo en las prácticas.`,
-    'form-depth-zero': `La ${form.one} no da espesor. Ponga la tabla y la luz debajo, de modo que sumen más que nada.`,
+    'form-depth-zero': `La ${form.one} no da espesor. Ponga la tabla y el espacio debajo, de modo que sumen más que nada.`,
     'waste-below-zero': `No se pueden contar ${bag.theMany}: el margen por desperdicio es menos que nada. Póngalo en 0 o más.`,
     'blend-no-parts': `No se pueden contar ${bag.theMany}: la combinación no tiene partes. Dé partes enteras, por lo menos una de una mezcla.`,
     'mix-not-listed':
@@ -66,11 +66,11 @@ export function notesEs(terms: TermsEs): typeof notes {
     'second-engine':
       'La manera usual de recortar este contorno falló, y se usó otra. Revise a mano el área neta antes de pedir.',
     // Revise antes de construir: los oficios.
-    'form-gap': `Las tablas de ${form.one} quedan a {gap} del suelo. Apisone tierra contra la luz por fuera, o el concreto se sale por debajo.`,
-    'form-cut': `Para {thickness} de concreto hay que rebajar el suelo dentro de la ${form.one} {cut} más de lo que dan una {board} ({depth} de alto) y su luz. Rebaje sin tocar donde apoyan las tablas, y no rellene ningún bajo con tierra suelta.`,
+    'form-gap': `Las tablas de ${form.one} quedan a {gap} del suelo. Apisone tierra contra el espacio por fuera, o el concreto se sale por debajo.`,
+    'form-cut': `Para {thickness} de concreto hay que rebajar el suelo dentro de la ${form.one} {cut} más de lo que dan una {board} ({depth} de alto) y el espacio debajo. Rebaje sin tocar donde apoyan las tablas, y no rellene ningún bajo con tierra suelta.`,
     'form-proud': `Una {board} tiene {depth} de alto, la losa {thickness}: puesta sobre el suelo, su canto queda {proud} muy alto. Éntrela eso en el suelo, o suba el suelo por dentro y apisónelo.`,
-    'form-deeper': `Una {board} con su luz da {depth}, pero el volumen se calcula a {thickness}. Colado hasta el canto de la ${form.one} lleva {difference} más. Cambie el espesor o la luz si eso es lo que quiere.`,
-    'form-shallower': `Una {board} con su luz da solo {depth}, pero el volumen se calcula a {thickness}. Colado hasta el canto de la ${form.one} lleva {difference} menos. Suba la ${form.one}, excave más, o cambie el espesor.`,
+    'form-deeper': `Una {board} con el espacio debajo da {depth}, pero el volumen se calcula a {thickness}. Colado hasta el canto de la ${form.one} lleva {difference} más. Cambie el espesor o el espacio si eso es lo que quiere.`,
+    'form-shallower': `Una {board} con el espacio debajo da solo {depth}, pero el volumen se calcula a {thickness}. Colado hasta el canto de la ${form.one} lleva {difference} menos. Suba la ${form.one}, excave más, o cambie el espesor.`,
     'nominal-depth':
       'Una {board} no es tan alta como se llama: cepillada y seca, y puesta sobre el suelo, da {depth}, no {thickness}.',
     'batch-too-small': `A la revolvedora le caben {size}, menos de la cuarta parte de ${bag.a} (o de un juego de partes), así que no se pueden contar tandas. Ponga lo que le cabe ya mezclado.`,

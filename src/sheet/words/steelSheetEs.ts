@@ -19,7 +19,7 @@ export const steelSheetEs: typeof steelSheetEn = {
   fromMesh:
     'Tienda las piezas en el orden de sus números; el lado con rayas va debajo de la pieza que sigue. H es una hoja, R un rollo, con su número de la lista de abajo.',
   fromBars:
-    'Las varillas van parejas entre la primera y la última de cada sentido, separadas como dice su línea; un hueco o una muesca parte la varilla en dos.',
+    'Las varillas van parejas entre la primera y la última de cada sentido, separadas como dice su línea; un hueco o un recorte parte la varilla en dos.',
   fromJoints: 'Juntas por su marca: dónde empieza y acaba cada una está en la lista de abajo.',
   fromDowels: 'Los hoyos de las pasajuntas se miden por la orilla de la losa vieja, desde el aro.',
 };

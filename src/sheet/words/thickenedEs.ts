@@ -40,6 +40,6 @@ export const thickenedEs = ({ form, bag }: TermsEs): ThickenedWords => ({
     'edges-thickened': `La orilla engrosada es una zanja en el suelo dentro de la ${form.one}, {depth} abajo del acabado y {width} de ancho abajo. La ${form.one} no se hace más alta: la {board} se queda, y los últimos {below} se cuelan contra el suelo. El suelo que no se sostiene tan alto pide una tabla más alta.`,
     'slab-thin':
       'La losa tiene {thickness} de espesor. Un código publicado para casas pide {least} por lo menos en losa sobre el terreno, más donde pasan ruedas. Decide el código local: pregunte en su oficina de construcción.',
-    'trench-bank': `Debajo de la ${form.one} el talud de afuera de la zanja tiene {below} de alto y contiene el concreto, y la luz de {gap} queda abierta hacia él. Clave primero las estacas, excave hasta la cara de adentro de la ${form.one} y no más, cierre la luz por fuera, y saque la tierra suelta del fondo.`,
+    'trench-bank': `Debajo de la ${form.one} el talud de afuera de la zanja tiene {below} de alto y contiene el concreto, y el espacio de {gap} queda abierto hacia él. Clave primero las estacas, excave hasta la cara de adentro de la ${form.one} y no más, cierre el espacio por fuera, y saque la tierra suelta del fondo.`,
   },
 });
