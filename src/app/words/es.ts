@@ -220,8 +220,8 @@ export const es = (terms: TermsEs): AppWords => ({
   handOver: handOverEs,
   plan: planEs(terms),
   sections: {
-    title: 'Cortes',
-    choose: 'Corte',
+    title: 'Secciones',
+    choose: 'Sección',
   },
   sheet: {
     title: 'Hoja de la cuadrilla',
@@ -238,7 +238,7 @@ export const es = (terms: TermsEs): AppWords => ({
       forms: `${terms.form.One} y estacas`,
       steel: 'Acero',
       code: 'Código que abre el trabajo',
-      sections: 'Cortes por las orillas',
+      sections: 'Secciones por las orillas',
       'set-out': 'Tablas para escuadrar y trazar',
       order: 'Lista de materiales',
       cautions: 'Precauciones, y lo que se da por hecho',

@@ -2,7 +2,7 @@ import type { sectionsEn } from './sectionsEn.ts';
 import type { TermsEs } from './termsEs.ts';
 
 /**
- * Words that stand in the sections. Section: corte. Chair: silleta; also calza, taquete. Strip: tira de aislamiento.
+ * Words that stand in the sections. Section: sección; also corte, which is a saw cut here. Chair: silleta; also calza, taquete. Strip: tira de aislamiento.
  * Retarder: plástico; its own name is retardador de vapor. Groove: ranura.
  */
 export const sectionsEs = ({ form }: TermsEs): typeof sectionsEn => ({
@@ -30,7 +30,7 @@ export const sectionsEs = ({ form }: TermsEs): typeof sectionsEn => ({
   retarder: 'Plástico',
   form: (board, depth) => `Tabla de ${form.one} ${board.replace('x', '×')}, ${depth} de alto`,
   stake: `Estaca, abajo del canto de la ${form.one}`,
-  gap: (gap) => `Luz ${gap}: tápela con tierra`,
+  gap: (gap) => `Espacio ${gap}: tápelo con tierra`,
   radius: (radius) => `Orilla volteada, R ${radius}`,
   mesh: (style) => (style === '' ? 'Malla' : `Malla ${style.replaceAll('x', '×')}`),
   bars: (size, spacing) => `Varilla ${size} a cada ${spacing}, dos sentidos`,
