@@ -59,7 +59,7 @@ const SAME: readonly string[] = [
     'PNG',
     'CSV',
   ],
-  ...['psi', 'MPa', 'GPa', 'R', 'E', 'S', 'C', 'X'],
+  ...['psi', 'MPa', 'GPa', 'R', 'E', 'S', 'B', 'C', 'X', '!', '±'],
 ];
 
 /** Text without its figures, signs and units: what is left is to be translated. */
@@ -67,7 +67,7 @@ function lettersOf(text: string): string {
   return text
     .replace(/\{\w+\}/g, ' ')
     .replace(/#\d|\d+x?|[×W./°²³·:,()–—%'"“”]/g, ' ')
-    .replace(/\b(?:lb|kg|in|ft|mm|m|N|kPa|ksi|L|yd)\b/g, ' ')
+    .replace(/\b(?:lb|kg|in|ft|mm|m|N|kPa|ksi|L|mL|fl oz|yd)\b/g, ' ')
     .trim();
 }
 
@@ -104,7 +104,7 @@ describe('sentences', () => {
 
   /** What is quoted as it is: options of the command line, titles of publications, the pair of terms. */
   const QUOTED =
-    /--\w+|Farmers’ Bulletin 1279, Plain Concrete for Farm Use|Engineering Aid|FORM \/|JSON Schema/g;
+    /--[\w-]+|npm run \w+|\w+(?:,[\w-]+)+|Farmers’ Bulletin 1279, Plain Concrete for Farm Use|Engineering Aid|FORM \/|JSON Schema/g;
 
   test('keep no English word of the trade, and nothing that stands in for a word', () => {
     for (const [place, text] of spanish) {
@@ -116,7 +116,7 @@ describe('sentences', () => {
 
   test('open what they close: ¿? and ¡!', () => {
     for (const [place, text] of spanish) {
-      const own = text.replace('“?”', '');
+      const own = text.replace(/“\?”| !$/, '');
       expect(own.split('¿').length, place).toBe(own.split('?').length);
       expect(own.split('¡').length, place).toBe(own.split('!').length);
     }
