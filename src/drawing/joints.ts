@@ -5,11 +5,19 @@ import type { JointLine, Panel } from '../takeoff/joints/layout.ts';
 import { jointMark, panelMark } from '../takeoff/joints/marks.ts';
 import { panelsAt } from '../takeoff/joints/panelsAt.ts';
 import type { JointsResult } from '../takeoff/result.ts';
-import { addLine, JOINT } from './clearance.ts';
-import { type Board, isRoomFor, type Lettered, toMm, write } from './dimension/board.ts';
+import { addBox, addLine, JOINT, type Place, SYMBOL } from './clearance.ts';
+import {
+  type Board,
+  isRoomFor,
+  type Lettered,
+  toGridPoint,
+  toMm,
+  write,
+} from './dimension/board.ts';
 import { writeInLine } from './inLine.ts';
 import type { Mark } from './marks.ts';
 import { edgePath, movedRight, pathPoints, polyline, shapePath } from './paths.ts';
+import { textWidth } from './textSize.ts';
 
 /** The strip is drawn this far inside the edge, mm of output, so that the line of the edge stays to be seen. */
 const INSIDE_MM = 0.9;
@@ -90,6 +98,8 @@ function isJoint(feature: Job['features'][number]): feature is Joint {
   return feature.kind === 'joint';
 }
 
+/** Of the sign at a panel that breaks a rule, mm of output. */
+const SIGN_MM = 3.4;
 /** Where in a panel its mark is tried: shares of the box round it, the middle first. */
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];
 
@@ -111,7 +121,7 @@ function markPanel(board: Board, panel: Panel, mark: string, wrong: boolean): vo
       if (!isInside(panel, middle)) continue;
       const at = toMm(board, middle);
       const lettered: Lettered = {
-        text: board.words.panelMark(mark, wrong),
+        text: mark,
         at: { x: at.x, y: at.y - height / 2 },
         angle: 0,
         anchor: 'middle',
@@ -121,9 +131,25 @@ function markPanel(board: Board, panel: Panel, mark: string, wrong: boolean): vo
       };
       if (!isRoomFor(board, lettered)) continue;
       write(board, lettered);
+      if (wrong) lookHere(board, at, textWidth(mark, height));
       return;
     }
   }
+}
+
+/** The sign that says to look at it, at the end of a panel's mark. */
+function lookHere(board: Board, at: Place, width: number): void {
+  const spot = { x: at.x + width / 2 + SIGN_MM * 0.8, y: at.y };
+  const half = SIGN_MM / 2;
+  addBox(board.clearance, SYMBOL, { ...spot, halfWidth: half, halfHeight: half, cos: 1, sin: 0 });
+  board.marks.push({
+    kind: 'symbol',
+    layer: 'joints',
+    symbol: 'look-here',
+    at: toGridPoint(board, spot),
+    size: SIGN_MM,
+    angle: 0,
+  });
 }
 
 function isInside({ polygon: { outer, holes } }: Panel, place: { x: number; y: number }): boolean {

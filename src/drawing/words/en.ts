@@ -33,8 +33,6 @@ export const en = {
     construction: { name: 'Construction joint', letter: 'B' },
     existing: { name: 'Joint of the older slab', letter: 'X' },
   } satisfies Record<JointUse, { readonly [word in 'name' | 'letter']: string }>,
-  /** A panel; with a sign where it breaks a rule. */
-  panelMark: (mark: string, wrong: boolean) => (wrong ? `${mark} !` : mark),
   serviceAndName: (service: string, name: string) => `${service}: ${name}`,
   radius: (length: string) => `R ${length}`,
   diameter: (length: string) => `Ø ${length}`,

@@ -38,7 +38,6 @@ export const es = (terms: TermsEs): DrawingWords => ({
     construction: { name: 'Junta de construcción', letter: 'B' },
     existing: { name: 'Junta de la losa vieja', letter: 'X' },
   },
-  panelMark: (mark, wrong) => (wrong ? `${mark} !` : mark),
   serviceAndName: (service, name) => `${service}: ${name}`,
   radius: (length) => `R ${length}`,
   diameter: (length) => `Ø ${length}`,

@@ -75,14 +75,13 @@ export function ticketTableBlocks(
   plain: Plain,
   { words: { sheet } }: SheetOptions,
 ): readonly Block[] {
-  // The head of a column names what is counted; a length isn't broken at its fraction.
-  const cell = (value: Figure['value']) =>
-    value.of === 'count'
-      ? formatNumber(value.count)
-      : plain(sayQuantity(sheet, value, job.units)).replaceAll(
-          ' ',
-          value.of === 'length' ? NO_BREAK : ' ',
-        );
+  // The head of a column names what is counted; a length isn't broken at its fraction, nor an area at its unit.
+  const cell = (value: Figure['value']): string => {
+    if (value.of === 'count') return formatNumber(value.count);
+    if (value.of === 'list') return value.items.map(cell).join(', ');
+    const said = plain(sayQuantity(sheet, value, job.units));
+    return value.of === 'length' || value.of === 'area' ? said.replaceAll(' ', NO_BREAK) : said;
+  };
   return tables.flatMap(({ key, columns, rows }) => [
     subheading(sheet.tables[key], width),
     ...tableBlocks(

@@ -1,10 +1,9 @@
 import type { Job, JointUse } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
-import { line, text } from '../furniture.ts';
+import { line } from '../furniture.ts';
 import type { PageWords } from '../sheetOptions.ts';
 import { type LegendRow, rowsSaying } from './legendRow.ts';
 
-const TEXT_MM = 2.5;
 const SAMPLE_MM = 15;
 
 const USES: readonly JointUse[] = ['control', 'construction', 'existing'];
@@ -25,9 +24,8 @@ export function jointRows(
   ]);
   return USES.filter((use) => drawn.has(use)).flatMap((use) => {
     const { letter, name } = drawing.joints[use];
-    return rowsSaying(name, words, (x, y) => [
+    return rowsSaying(`${letter}: ${name}`, words, (x, y) => [
       line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, `joint-${use}`),
-      text(letter, x + SAMPLE_MM + 2, y, { height: TEXT_MM, style: 'label' }),
     ]);
   });
 }

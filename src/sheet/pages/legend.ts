@@ -48,7 +48,7 @@ export function legendRows(
           line(x, y - 1.1, x + SAMPLE_MM, y - 1.1, 'strip'),
         ])
       : [];
-  const jointed = jointRows(job, takeoff, { drawing }, WORDS_MM);
+  const jointed = jointRows(job, takeoff, { drawing }, SAMPLE_MM + 2);
   return [
     ...(edges.length > 0 ? [heading(layout.edges), ...edges, ...strip, ...jointed] : []),
     ...groundRows(job, layout, WORDS_MM),

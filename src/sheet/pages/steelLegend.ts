@@ -48,7 +48,7 @@ export function steelLegendRows(
     ...(dowels && dowels.seams.length > 0
       ? [...row(dowelSample, words.dowel), ...row(runningSample, words.running)]
       : []),
-    ...jointRows(job, takeoff, pageWords, SAMPLE_MM + 9),
+    ...jointRows(job, takeoff, pageWords, WORDS_MM),
     ...groundRows(job, layout, WORDS_MM),
     ...utilityRows(job, pageWords, WORDS_MM),
   ];

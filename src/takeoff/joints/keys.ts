@@ -36,7 +36,6 @@ export type JointColumnKey =
   | 'panel-ratio'
   | 'panel-area'
   | 'panel-says'
-  | 'joint-is'
   | 'joint-from'
   | 'joint-to'
   | 'joint-by';
@@ -49,8 +48,6 @@ export type JointTermKey =
   | 'joints-proved'
   | 'joints-gap'
   | 'joints-by-hand'
-  | 'joint-control'
-  | 'joint-construction'
   | 'joint-proposed'
   | 'joint-hand'
   | 'panel-passes'

@@ -44,15 +44,14 @@ function panelsTable(layout: JointLayout): TicketTable {
   };
 }
 
-/** Every joint: what it is, how long, and where its ends are from the corners of the pads. */
+/** Every joint: how long, and where its ends are from the corners of the pads. */
 function jointsTable(job: Job, layout: JointLayout): TicketTable {
   const closeness = layout.problems[0]?.closeness ?? 0;
   return {
     key: 'joints',
-    columns: ['mark', 'joint-is', 'length', 'joint-from', 'joint-to', 'joint-by'],
+    columns: ['mark', 'length', 'joint-from', 'joint-to', 'joint-by'],
     rows: layout.joints.map((joint, i) => [
       text(jointMark(layout.joints, i)),
-      term(`joint-${joint.kind}`),
       length(Math.round(lengthOf(joint))),
       placeOf(job, layout, joint.from, i, closeness),
       placeOf(job, layout, joint.to, i, closeness),
