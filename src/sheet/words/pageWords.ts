@@ -5,14 +5,14 @@ import { termsEs } from '../../drawing/words/termsEs.ts';
 import type { PageWords } from '../sheetOptions.ts';
 import { sheetWords } from './byLanguage.ts';
 import type { LayoutWords } from './layout.ts';
-import { pair } from './pair.ts';
+import { BESIDE, pair } from './pair.ts';
 
 /** What a sheet is written in: one language, or English and Spanish beside each other, for a crew that speaks both. */
 export type SheetLanguage = Language | 'both';
 
 /**
  * In both languages every heading, name and sentence of a page is a pair (“Forms / Cimbra”). The plan itself, where room is
- * scarce, keeps the English names; its legend has the pairs.
+ * scarce, keeps the English names; its legend and the sections have the pairs.
  */
 export function pageWords(language: SheetLanguage, terms: TermChoice): PageWords {
   if (language !== 'both') {
@@ -38,6 +38,7 @@ export function pageWords(language: SheetLanguage, terms: TermChoice): PageWords
     },
     drawing: {
       ...first.drawing,
+      sections: paired(first.drawing.sections, second.drawing.sections),
       services: mapped(services, (service, key) => ({
         ...service,
         carries: pair(service.carries, second.drawing.services[key].carries),
@@ -72,7 +73,9 @@ const narrow: Partial<LayoutWords> = {
 function paired<T>(one: T, other: T): T {
   if (typeof one === 'string' && typeof other === 'string') return pair(one, other) as T;
   if (typeof one === 'function' && typeof other === 'function') {
-    const both = (...given: readonly unknown[]) => paired(one(...given), other(...given));
+    // What is a pair already goes into each language by its own half.
+    const both = (...given: readonly unknown[]) =>
+      paired(one(...given.map((it) => half(it, 0))), other(...given.map((it) => half(it, 1))));
     return both as T;
   }
   if (typeof one !== 'object' || one === null) return one;
@@ -81,6 +84,10 @@ function paired<T>(one: T, other: T): T {
     paired(value, Reflect.get(other as object, key)),
   ]);
   return Object.fromEntries(entries) as T;
+}
+
+function half(given: unknown, at: 0 | 1): unknown {
+  return typeof given === 'string' ? (given.split(BESIDE)[at] ?? given) : given;
 }
 
 function mapped<K extends string, V>(

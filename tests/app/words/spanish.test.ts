@@ -180,6 +180,10 @@ describe('a sheet in both languages', () => {
     expect(both.sheet.layout.keyMore(2)).toBe(
       '2 more on the next pages / 2 más en las páginas siguientes',
     );
+    const mesh = both.drawing.sections.mesh('W1.4');
+    expect(both.drawing.sections.steelHeld(mesh, 'chairs')).toBe(
+      'Mesh W1.4, on chairs / Malla W1.4, sobre silletas',
+    );
     // The title block has no room for two.
     expect(both.sheet.layout.page(1, 3)).toBe('1 / 3');
     expect(both.drawing.services.gas.carries).toBe('Gas');
