@@ -4,6 +4,7 @@ import { measureBoards } from './boards.bench.ts';
 import { measureFrame } from './frame.bench.ts';
 import { measureJoints } from './joints.bench.ts';
 import { measureMesh } from './mesh.bench.ts';
+import { measureSheet } from './sheet.bench.ts';
 import { measureStakes } from './stakes.bench.ts';
 import { measure } from './takeoff.bench.ts';
 
@@ -15,3 +16,4 @@ measureStakes();
 await measureBoards();
 measureMesh();
 measureJoints();
+await measureSheet();

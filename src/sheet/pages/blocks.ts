@@ -159,10 +159,14 @@ function shared(
   return least.map((one, i) => one + (wish === 0 ? 0 : ((natural[i]! - one) / wish) * left));
 }
 
-/** Blocks poured into columns, page after page: nothing runs over, nothing is dropped. */
+/**
+ * Blocks poured into columns, page after page: nothing runs over, nothing is dropped.
+ * @param after The columns of the second page and on, as wide and as many; those of the first when not said.
+ */
 export function flow(
   blocks: readonly Block[],
   columns: readonly Rect[],
+  after = columns,
 ): readonly (readonly Mark[])[] {
   const pages: Mark[][] = [[]];
   let column = 0;
@@ -172,7 +176,7 @@ export function flow(
     let end = i + 1;
     while (blocks[end - 1]!.leads && end < blocks.length) end++;
     const group = blocks.slice(i, end);
-    const box = columns[column]!;
+    const box = (pages.length === 1 ? columns : after)[column]!;
     const height = group.reduce((sum, block) => sum + block.height, 0);
     if (used > 0 && used + height > box.height) {
       column++;

@@ -72,17 +72,30 @@ export function onePage(
         ? [...parts, furniture([line(x, y, x + width, y, 'hairline'), ...(first ?? [])])]
         : parts,
     ),
-    more: [...(keyed.length > 0 ? flow(keyed, columnsOf(band.list, COLUMN)) : []), ...rest],
+    more: [
+      ...(keyed.length > 0
+        ? flow(
+            keyed,
+            columnsOf(
+              { ...band.frame.area, height: band.frame.title.y - band.frame.area.y },
+              COLUMN,
+            ),
+          )
+        : []),
+      ...rest,
+    ],
   };
 }
 
 /** A frame with as much room for the lists at its foot as they need. */
 function banded(job: Job, takeoff: Takeoff, base: PlanFrame, options: SheetOptions) {
   const most = base.plan.height - LEAST_PLAN;
+  const whole: Rect = { ...base.area, height: base.title.y - base.area.y };
   for (let height = STEP; ; height += STEP) {
     const list: Rect = { ...base.side, y: base.title.y - height, height };
     const columns = columnsOf(list, COLUMN);
-    const lists = flow(blocksOf(job, takeoff, columns[0]!.width, options), columns);
+    const blocks = blocksOf(job, takeoff, columns[0]!.width, options);
+    const lists = flow(blocks, columns, columnsOf(whole, COLUMN));
     if (lists.length > 1 && height + STEP <= most) continue;
     const frame: PlanFrame = {
       ...base,
