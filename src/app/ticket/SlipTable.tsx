@@ -1,6 +1,7 @@
 import { memo, useDeferredValue, useState } from 'react';
 import type { UnitStyle } from '../../job/job.ts';
 import { sayQuantity } from '../../sheet/words/say.ts';
+import type { Words } from '../../sheet/words/words.ts';
 import type { Quantity, Station, TicketTable } from '../../takeoff/figure.ts';
 import { TableCsvButton } from '../handOver/TableCsvButton.tsx';
 import { useWords } from '../SessionContext.ts';
@@ -77,6 +78,13 @@ interface RowProps {
   readonly units: UnitStyle;
 }
 
+/** A length among words isn't broken at its fraction. */
+function sayCell(words: Words, cell: Quantity, units: UnitStyle): string {
+  if (cell.of === 'list') return cell.items.map((one) => sayCell(words, one, units)).join(', ');
+  const said = sayQuantity(words, cell, units);
+  return cell.of === 'length' ? said.replaceAll(' ', '\u00a0') : said;
+}
+
 /** Words, which are broken into lines where numbers are not. */
 function isSaid(cell: Quantity | undefined): boolean {
   return cell?.of === 'words' || cell?.of === 'list';
@@ -89,7 +97,7 @@ function Row({ row, columns, units }: RowProps) {
     <tr>
       {row.map((cell, at) => (
         <td key={columns[at]} className={isSaid(cell) ? undefined : 'is-number'}>
-          {sayQuantity(words, cell, units)}
+          {sayCell(words, cell, units)}
         </td>
       ))}
     </tr>

@@ -77,7 +77,7 @@ function placeOf(
   const on = joints.findIndex(
     ({ from, to }, i) => i !== own && distanceToEdge(end, from, to) <= closeness,
   );
-  if (on >= 0) return text(jointMark(joints, on));
+  if (on >= 0) return list([text(jointMark(joints, on))]);
   const other = features.find(
     ({ kind, shape }) =>
       kind !== 'joint' &&
@@ -88,8 +88,8 @@ function placeOf(
           2 * closeness
         : alongOutline(shape, end, closeness) !== undefined),
   );
-  if (!other) return text('');
-  return other.name === '' ? term(termOf(other.kind)) : text(other.name);
+  if (!other) return list([]);
+  return list([other.name === '' ? term(termOf(other.kind)) : text(other.name)]);
 }
 
 function termOf(kind: Job['features'][number]['kind']) {
