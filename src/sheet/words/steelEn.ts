@@ -201,6 +201,8 @@ export const steelNotes: Readonly<Record<SteelNoteCode, string>> = {
     'The subgrade drag formula asks for {need} each way, and this mesh has {has}. Choose heavier mesh, put joints closer together, or change what the formula is reckoned with.',
   'bar-caps':
     'A bar end that stands up, or that someone could fall on, runs a person through. Cap every one, or bend it over. Bars are heavy and spring: carry long ones by two, and wear gloves.',
+  'dowels-meet':
+    'Dowels of neighbouring edges would meet inside the old slab where it is marked. Leave one of each two out, or set them shorter.',
   'dowels-drill':
     'Drilling into concrete gives off silica dust, which harms the lungs for good: drill with water or suction, and wear a respirator that fits. Look for pipes and cables in the old slab first.',
   // Taken as so.

@@ -207,6 +207,8 @@ export const steelEs: SteelWords = {
       'La fórmula de arrastre pide {need} en cada sentido, y esta malla tiene {has}. Escoja malla más pesada, ponga las juntas más cerca, o cambie con qué se calcula la fórmula.',
     'bar-caps':
       'Una punta de varilla parada, o donde alguien pueda caer, atraviesa a una persona. Tápelas todas, o dóblelas. La varilla pesa y da latigazo: cargue las largas entre dos, y use guantes.',
+    'dowels-meet':
+      'Pasajuntas de orillas vecinas se toparían dentro de la losa vieja donde está marcado. Deje fuera una de cada dos, o póngalas más cortas.',
     'dowels-drill':
       'Taladrar concreto suelta polvo de sílice, que daña los pulmones para siempre: taladre con agua o aspiradora, y use un respirador que le ajuste. Busque primero tubos y cables en la losa vieja.',
     'steel-none': 'No se calcula acero, como dicen las prácticas.',

@@ -1,3 +1,4 @@
+import { edgesCross } from '../../geometry/crossings.ts';
 import type { Point } from '../../geometry/point.ts';
 import { toGrid } from '../../geometry/round.ts';
 import type { Practices } from '../../job/job.ts';
@@ -81,6 +82,27 @@ export function dowelSeams(pour: NetPour, rule: DowelRule): readonly DowelSeam[]
     )
     .filter(({ holes }) => holes.length > 0)
     .map((one, i) => ({ mark: `D${i + 1}`, ...one }));
+}
+
+/** Places where dowels of one seam meet those of another in the old slab, as at a corner broken off. */
+export function dowelsMeeting(
+  seams: readonly DowelSeam[],
+  { length }: Pick<DowelSize, 'length'>,
+): readonly Point[] {
+  const half = length / 2;
+  const dowels = seams.flatMap(({ outward, holes }, seam) =>
+    holes.map(({ at }) => {
+      const [dx, dy] = [toGrid(Math.cos(outward) * half), toGrid(Math.sin(outward) * half)];
+      return { seam, at, to: { x: at.x + dx, y: at.y + dy } };
+    }),
+  );
+  return dowels.flatMap((one, i) =>
+    dowels.slice(i + 1).flatMap((other) => {
+      if (one.seam === other.seam) return [];
+      if (Math.hypot(one.at.x - other.at.x, one.at.y - other.at.y) > length) return [];
+      return edgesCross(one.at, one.to, other.at, other.to) ? [one.at] : [];
+    }),
+  );
 }
 
 /** Straight stretches against an old slab, from corner to corner. */

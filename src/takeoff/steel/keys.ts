@@ -126,6 +126,7 @@ export const STEEL_NOTE_CODES = [
   'drag-short',
   'bar-caps',
   'dowels-drill',
+  'dowels-meet',
   // assumption
   'steel-none',
   'steel-what-for',

@@ -9,7 +9,7 @@ import type { DowelsResult, SteelResult } from '../result.ts';
 import type { Searched } from '../searched.ts';
 import { barGrid } from './barGrid.ts';
 import { chairsUnder, chairsUnderGrid } from './chairs.ts';
-import { dowelSeams, dowelSize } from './dowels.ts';
+import { dowelSeams, dowelSize, dowelsMeeting } from './dowels.ts';
 import { dragArea, dragInputs } from './drag.ts';
 import { mesh } from './mesh.ts';
 
@@ -123,10 +123,14 @@ function dowelsPart(
     return { notes: [tradeNote('steel', 'stop', 'dowels-size')] };
   }
   const seams = dowelSeams(pour, { spacing, fromEnds: fromCorner, jointEnds, closeness });
+  const meeting = dowelsMeeting(seams, size);
   return {
     figured: { size, seams },
     notes: [
       tradeNote('steel', 'caution', 'dowels-drill'),
+      ...(meeting.length > 0
+        ? [tradeNote('steel', 'caution', 'dowels-meet', { at: meeting })]
+        : []),
       tradeNote('steel', 'assumption', set === 'epoxy' ? 'dowels-epoxy' : 'dowels-sleeve', {
         facts: { depth: tapeLength(size.length / 2, 16), fromCorner: length(fromCorner) },
       }),

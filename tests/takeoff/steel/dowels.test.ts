@@ -9,7 +9,7 @@ import { ticketOf } from '../../../src/takeoff/tickets.ts';
 import { FOOT, INCH } from '../../../src/units/grid.ts';
 import { reference } from '../../references/references.ts';
 import { jobOf, shape } from '../outline/site.ts';
-import { steeled } from './steelJobs.ts';
+import { STEEL_TROUBLES, steeled } from './steelJobs.ts';
 
 test.each([
   [5, 5 / 8, 12],
@@ -120,4 +120,14 @@ describe('into the old slab', () => {
       for (const stop of [0, 40, 52, 96]) expect(Math.abs(one - stop)).toBeGreaterThan(6 - 1e-4);
     }
   });
+});
+
+test('dowels that meet in the corner of an old slab are told of, and where', () => {
+  const note = takeoff(STEEL_TROUBLES['dowels-meet']!).notes.find(
+    ({ code }) => code === 'dowels-meet',
+  );
+  // 6 in from the corner on either side, 8 in deep.
+  expect(note?.at).toHaveLength(1);
+  const apart = takeoff(STEEL_TROUBLES['dowels-drill']!).notes.map(({ code }) => code);
+  expect(apart).not.toContain('dowels-meet');
 });

@@ -58,6 +58,20 @@ function doweled(change: Partial<Steel['dowels']>): Job {
   return steeled(job, { dowels: { ...dowels, use: true, ...change } });
 }
 
+/** The corner of an old slab reaches into the pad: dowels from both sides of it meet inside it. */
+function dowelsAtCorner(): Job {
+  const job = jobOf([
+    ...slab(20, 12).features,
+    shape('existing-slab', 'old', [
+      [16, -2],
+      [24, -2],
+      [24, 4],
+      [16, 4],
+    ]),
+  ]);
+  return steeled(job, { dowels: { ...job.practices.steel.dowels, use: true } });
+}
+
 const SCRAP = { id: 'scrap', form: 'sheet' as const, length: 4 * FOOT, width: 3 * FOOT, count: 1 };
 const NARROW = { id: 'narrow', form: 'roll' as const, length: 50 * FOOT, width: 7 * INCH };
 
@@ -90,6 +104,7 @@ export const STEEL_TROUBLES = {
   'dowels-size': doweled({ by: 'own', own: { diameter: 1, length: 1, spacing: 0 } }),
   'dowels-off': doweled({ use: false }),
   'dowels-drill': doweled({}),
+  'dowels-meet': dowelsAtCorner(),
   'dowels-epoxy': doweled({}),
   'dowels-sleeve': doweled({ set: 'sleeve' }),
   'mesh-price-missing': slab(20, 12),
