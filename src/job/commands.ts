@@ -10,11 +10,13 @@ import { type PinStake, pinStake } from './commands/pinStake.ts';
 import { type RemoveCorner, removeCorner } from './commands/removeCorner.ts';
 import { type RemoveFeature, removeFeature } from './commands/removeFeature.ts';
 import { type RemoveStake, removeStake } from './commands/removeStake.ts';
+import { type SetCloseOut, setCloseOut } from './commands/setCloseOut.ts';
 import { type SetEdgeDirection, setEdgeDirection } from './commands/setEdgeDirection.ts';
 import { type SetEdgeLength, setEdgeLength } from './commands/setEdgeLength.ts';
 import { type SetFeature, setFeature } from './commands/setFeature.ts';
 import { type SetLumber, setLumber } from './commands/setLumber.ts';
 import { type SetMeshStock, setMeshStock } from './commands/setMeshStock.ts';
+import { type SetPourLog, setPourLog } from './commands/setPourLog.ts';
 import { type SetPractices, setPractices } from './commands/setPractices.ts';
 import { type SetRise, setRise } from './commands/setRise.ts';
 import { type SetRound, setRound } from './commands/setRound.ts';
@@ -51,6 +53,8 @@ export type Command =
   | RemoveStake
   | FreeStake
   | FreeStakes
+  | SetPourLog
+  | SetCloseOut
   | SetUnits
   | SetText
   | SetTitle;
@@ -126,6 +130,10 @@ function carryOut(job: Job, command: Command): Outcome {
       return freeStakes(job);
     case 'set-mesh-stock':
       return setMeshStock(job, command);
+    case 'set-pour-log':
+      return setPourLog(job, command);
+    case 'set-close-out':
+      return setCloseOut(job, command);
     case 'set-units':
       return setUnits(job, command);
     case 'set-text':

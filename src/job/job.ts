@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 import type { Grid } from '../units/grid.ts';
 import type { Money } from '../units/money.ts';
+import type { CloseOut, PourDayPractices, PourLog } from './pourLog.ts';
 
 /** A corner that was snapped onto another feature's edge, and stays on it when that edge moves. */
 export interface Attachment {
@@ -435,6 +436,9 @@ export interface Practices {
     readonly share: number;
     readonly minimumBags: number;
   };
+
+  /** Absent: as job/pourDay.ts has it. Nothing of the takeoff hangs on it. */
+  readonly pourDay?: PourDayPractices;
 }
 
 /** One job: plain data, immutable, the whole of what is saved. */
@@ -464,4 +468,8 @@ export interface Job {
   readonly handStakes: readonly HandStake[];
   /** Next number for a feature or corner id (`f7`, `c12`); only grows. */
   readonly nextId: number;
+  /** Once something of the pour was tapped. */
+  readonly pourLog?: PourLog;
+  /** Once the job is closed. */
+  readonly closeOut?: CloseOut;
 }

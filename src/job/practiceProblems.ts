@@ -2,7 +2,7 @@ import type { Problem } from '../units/result.ts';
 import type { Practices } from './job.ts';
 
 /** What is wrong between practices that are right one by one. `at` stands before each place. */
-export function practiceProblems({ mix }: Practices, at: string): readonly Problem[] {
+export function practiceProblems({ mix, pourDay }: Practices, at: string): readonly Problem[] {
   const place = (name: string) => (at === '' ? name : `${at}.${name}`);
   const problems: Problem[] = [];
   const ids = mix.mixes.map(({ id }) => id);
@@ -17,6 +17,13 @@ export function practiceProblems({ mix }: Practices, at: string): readonly Probl
       problems.push({ code: 'field-order', where: place(`mix.mixes[${index}].${name}`) });
     if (water && water.least > water.most) outOfOrder('water');
     if (set.initial > set.final) outOfOrder('set');
+  });
+  const checks = pourDay?.checks ?? [];
+  checks.forEach(({ id }, index) => {
+    if (checks.findIndex((one) => one.id === id) !== index) {
+      const where = place(`pourDay.checks[${index}].id`);
+      problems.push({ code: 'field-id-twice', where, facts: { id } });
+    }
   });
   for (const role of ['main', 'other'] as const) {
     const id = mix.blend[role];

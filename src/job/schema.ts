@@ -4,6 +4,7 @@ import { FOOT, INCH, METRE } from '../units/grid.ts';
 import { MOST_MONEY } from '../units/money.ts';
 import { isolationSchema, jointsSchema, jointUse } from './jointsSchema.ts';
 import { mixSchema } from './mixSchema.ts';
+import { closeOutSchema, pourDaySchema, pourLogSchema } from './pourLogSchema.ts';
 import { id, positive, text, whole } from './schemaParts.ts';
 import { SERVICES } from './services.ts';
 import { meshStockSchema, steelSchema } from './steelSchema.ts';
@@ -127,6 +128,7 @@ export const practicesSchema = v.strictObject({
     share: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
     minimumBags: whole(0, 1_000),
   }),
+  pourDay: v.exactOptional(pourDaySchema),
 });
 
 export const lumberSchema = v.strictObject({
@@ -180,6 +182,8 @@ export const jobSchemaParts = v.strictObject({
   meshStock: meshStockSchema,
   handStakes: v.pipe(v.array(handStakeSchema), v.maxLength(MOST_HAND_STAKES)),
   nextId: whole(1, Number.MAX_SAFE_INTEGER),
+  pourLog: v.exactOptional(pourLogSchema),
+  closeOut: v.exactOptional(closeOutSchema),
 });
 
 const file = v.strictObject({

@@ -111,6 +111,8 @@ export const en = {
     'remove-stake': 'stake taken away',
     'free-stake': 'stake freed',
     'free-stakes': 'all stakes freed',
+    'set-pour-log': 'tap of the pour',
+    'set-close-out': 'close-out',
     'set-units': 'units',
     'set-title': 'title block and north',
     'set-text': 'name and notes',

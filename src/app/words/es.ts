@@ -118,6 +118,8 @@ export const es = (terms: TermsEs): AppWords => ({
     'remove-stake': 'estaca quitada',
     'free-stake': 'estaca soltada',
     'free-stakes': 'todas las estacas soltadas',
+    'set-pour-log': 'toque del colado',
+    'set-close-out': 'cierre',
     'set-units': 'unidades',
     'set-title': 'cuadro de datos y norte',
     'set-text': 'nombre y notas',

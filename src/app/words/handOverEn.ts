@@ -12,6 +12,8 @@ const parts: Readonly<Record<keyof Job, string>> = {
   lumber: 'the boards on hand',
   meshStock: 'the mesh on hand',
   handStakes: 'the stakes set by hand',
+  pourLog: 'the pour as it went',
+  closeOut: 'the close-out',
   nextId: 'numbers',
 };
 

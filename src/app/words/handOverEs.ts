@@ -13,6 +13,8 @@ const parts: Readonly<Record<keyof Job, string>> = {
   lumber: 'las tablas disponibles',
   meshStock: 'la malla disponible',
   handStakes: 'las estacas puestas a mano',
+  pourLog: 'el colado como fue',
+  closeOut: 'el cierre',
   nextId: 'números',
 };
 
