@@ -4,7 +4,6 @@ import { FOOT } from '../../units/grid.ts';
 export const PATCH = 2 * FOOT;
 
 /** Bands are told so wide that four pours in five come out inside: 1.2816 standard deviations of a normal either way. */
-export const BAND = 0.8;
 export const BAND_DEVIATIONS = 1.2815515655446004;
 
 /** From this chance of being short on, somebody is told to go; from the lesser one on, to keep an eye on it. Our own. */
