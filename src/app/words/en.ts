@@ -229,7 +229,7 @@ export const en = {
     pageKinds: {
       layout: 'Layout with all sizes',
       forms: 'Forms and stakes',
-      steel: 'Steel',
+      steel: 'Steel and joints',
       sections: 'Sections through the edges',
       'set-out': 'Squaring and layout tables',
       order: 'Material list',

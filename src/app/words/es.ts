@@ -238,7 +238,7 @@ export const es = (terms: TermsEs): AppWords => ({
     pageKinds: {
       layout: 'Trazo con todas las medidas',
       forms: `${terms.form.One} y estacas`,
-      steel: 'Acero',
+      steel: 'Acero y juntas',
       code: 'Código que abre el trabajo',
       sections: 'Secciones por las orillas',
       'set-out': 'Tablas para escuadrar y trazar',
