@@ -1,7 +1,7 @@
 import { LANGUAGES, type Language } from '../drawing/words/language.ts';
 import { USUAL_TERMS } from '../drawing/words/terms.ts';
 import { sheetWords } from '../sheet/words/byLanguage.ts';
-import { filled } from '../sheet/words/say.ts';
+import { filled } from '../sheet/words/filled.ts';
 import type { Words } from '../sheet/words/words.ts';
 
 /** A wrong use of a command, and why. */

@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Job } from '../job/job.ts';
 import { jobTables } from '../sheet/csv/jobTables.ts';
-import { filled } from '../sheet/words/say.ts';
+import { filled } from '../sheet/words/filled.ts';
 import type { Words } from '../sheet/words/words.ts';
 import { linkOf } from '../storage/link/jobLink.ts';
 import type { Takeoff } from '../takeoff/result.ts';

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Job } from '../job/job.ts';
 import { parseJob } from '../job/parse.ts';
-import { filled, sayProblem } from '../sheet/words/say.ts';
+import { filled } from '../sheet/words/filled.ts';
+import { sayProblem } from '../sheet/words/say.ts';
 import type { Words } from '../sheet/words/words.ts';
 import { whyNot } from './whyNot.ts';
 

@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { jobSchema } from '../job/schema.ts';
 import { en } from '../sheet/words/en.ts';
-import { filled } from '../sheet/words/say.ts';
+import { filled } from '../sheet/words/filled.ts';
 import { EXIT, type Exit } from './exits.ts';
 import { whyNot } from './whyNot.ts';
 

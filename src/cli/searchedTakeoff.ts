@@ -1,5 +1,5 @@
 import type { Job } from '../job/job.ts';
-import { filled } from '../sheet/words/say.ts';
+import { filled } from '../sheet/words/filled.ts';
 import type { Words } from '../sheet/words/words.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { takeoff } from '../takeoff/takeoff.ts';

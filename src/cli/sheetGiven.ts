@@ -1,7 +1,7 @@
 import type { Language } from '../drawing/words/language.ts';
 import { PAGE_KINDS, type PageKind } from '../sheet/pageKinds.ts';
 import { PAPER_NAMES, type PaperName, TURNS, type Turn } from '../sheet/papers.ts';
-import { filled } from '../sheet/words/say.ts';
+import { filled } from '../sheet/words/filled.ts';
 import type { Words } from '../sheet/words/words.ts';
 import { secondsOf, spoken, type WrongUse, wrong } from './given.ts';
 

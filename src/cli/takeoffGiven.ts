@@ -1,4 +1,4 @@
-import { filled } from '../sheet/words/say.ts';
+import { filled } from '../sheet/words/filled.ts';
 import type { Words } from '../sheet/words/words.ts';
 import { secondsOf, spoken, type WrongUse, wrong } from './given.ts';
 

@@ -22,6 +22,7 @@ import { type SetRise, setRise } from './commands/setRise.ts';
 import { type SetRound, setRound } from './commands/setRound.ts';
 import { type SetText, type SetUnits, setText, setUnits } from './commands/setText.ts';
 import { type SetTitle, setTitle } from './commands/setTitle.ts';
+import { type SetWeather, setWeather } from './commands/setWeather.ts';
 import { type TurnFeature, turnFeature } from './commands/turnFeature.ts';
 import type { Job } from './job.ts';
 import type { JobProblemCode } from './problems.ts';
@@ -48,6 +49,7 @@ export type Command =
   | SetPractices
   | DrawJoints
   | SetMeshStock
+  | SetWeather
   | SetLumber
   | PinStake
   | RemoveStake
@@ -134,6 +136,8 @@ function carryOut(job: Job, command: Command): Outcome {
       return setPourLog(job, command);
     case 'set-close-out':
       return setCloseOut(job, command);
+    case 'set-weather':
+      return setWeather(job, command);
     case 'set-units':
       return setUnits(job, command);
     case 'set-text':

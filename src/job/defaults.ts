@@ -11,6 +11,7 @@ import {
   SQUARE_METRE,
 } from '../units/grid.ts';
 import type { Lumber, MeshStock, Practices, SetTimes } from './job.ts';
+import { defaultPlacing, defaultWeatherPractices } from './placingDefaults.ts';
 
 /** One pound per hundred square feet in kg per square metre. */
 const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT);
@@ -171,6 +172,10 @@ export function defaultPractices(): Practices {
       // Two 80 lb bags to a batch in a small drum mixer: common practice.
       batchVolume: 1.2 * CUBIC_FOOT,
     },
+
+    weather: defaultWeatherPractices(),
+
+    placing: defaultPlacing(),
 
     waste: {
       // Ten percent (a military estimating manual), and two bags where that is more: common practice on small jobs.

@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 import type { Grid } from '../units/grid.ts';
 import type { Money } from '../units/money.ts';
+import type { PlacingPractices, Weather, WeatherPractices } from './placing.ts';
 import type { CloseOut, PourDayPractices, PourLog } from './pourLog.ts';
 
 /** A corner that was snapped onto another feature's edge, and stays on it when that edge moves. */
@@ -431,6 +432,10 @@ export interface Practices {
     readonly batchVolume: number;
   };
 
+  readonly weather: WeatherPractices;
+
+  readonly placing: PlacingPractices;
+
   /** The allowance on top of the net: the larger of a share of the net and a count of bags. */
   readonly waste: {
     readonly share: number;
@@ -466,6 +471,8 @@ export interface Job {
   readonly lumber: Lumber;
   readonly meshStock: MeshStock;
   readonly handStakes: readonly HandStake[];
+  /** Absent: nobody has typed any. */
+  readonly weather?: Weather;
   /** Next number for a feature or corner id (`f7`, `c12`); only grows. */
   readonly nextId: number;
   /** Once something of the pour was tapped. */

@@ -4,6 +4,7 @@ import { FOOT, INCH, METRE } from '../units/grid.ts';
 import { MOST_MONEY } from '../units/money.ts';
 import { isolationSchema, jointsSchema, jointUse } from './jointsSchema.ts';
 import { mixSchema } from './mixSchema.ts';
+import { placingSchema, weatherPracticesSchema, weatherSchema } from './placingSchema.ts';
 import { closeOutSchema, pourDaySchema, pourLogSchema } from './pourLogSchema.ts';
 import { id, positive, text, whole } from './schemaParts.ts';
 import { SERVICES } from './services.ts';
@@ -124,6 +125,8 @@ export const practicesSchema = v.strictObject({
   isolation: isolationSchema,
   joints: jointsSchema,
   mix: mixSchema,
+  weather: weatherPracticesSchema,
+  placing: placingSchema,
   waste: v.strictObject({
     share: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
     minimumBags: whole(0, 1_000),
@@ -180,6 +183,7 @@ export const jobSchemaParts = v.strictObject({
   practices: practicesSchema,
   lumber: lumberSchema,
   meshStock: meshStockSchema,
+  weather: v.exactOptional(weatherSchema),
   handStakes: v.pipe(v.array(handStakeSchema), v.maxLength(MOST_HAND_STAKES)),
   nextId: whole(1, Number.MAX_SAFE_INTEGER),
   pourLog: v.exactOptional(pourLogSchema),

@@ -20,6 +20,15 @@ export type Quantity =
    */
   | { readonly of: 'pressure'; readonly pascals: number; readonly as?: 'wood' | 'steel' }
   | { readonly of: 'line-load'; readonly newtonsPerMetre: number }
+  /** As hours and minutes, to the nearest minute. */
+  | { readonly of: 'time'; readonly minutes: number }
+  | { readonly of: 'temperature'; readonly celsius: number }
+  | { readonly of: 'wind'; readonly kmPerHour: number }
+  /** Water off a surface, kg/m² in an hour: from the one to the other. */
+  | { readonly of: 'evaporation'; readonly low: number; readonly high: number }
+  /** What is done in an hour, square or cubic grid units. */
+  | { readonly of: 'area-rate'; readonly grid2PerHour: number }
+  | { readonly of: 'volume-rate'; readonly grid3PerHour: number }
   /** Whole or fractional pieces; `unit` names a word in the language files ('bag', 'stake', 'sheet'…). */
   | { readonly of: 'count'; readonly count: number; readonly unit: string }
   /** Whole cents, with the sign that prices are written with. */
@@ -38,8 +47,8 @@ export interface WorkingInput {
   /** Names the words for it in the language files. */
   readonly key: InputKey | FigureKey;
   readonly value: Quantity;
-  /** Where it comes from: the figure of that key, the sketch, a setting, a published constant, or worked out on the way. */
-  readonly from: 'sketch' | 'practice' | 'figure' | 'published' | 'worked-out';
+  /** Where it comes from: the figure of that key, the sketch, a setting, typed for this job alone, a published constant, or worked out on the way. */
+  readonly from: 'sketch' | 'practice' | 'figure' | 'published' | 'worked-out' | 'typed';
 }
 
 /** How a figure was reached. Words come from the language files under the figure's key. */

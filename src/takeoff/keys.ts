@@ -36,6 +36,7 @@ import {
   type SteelTableKey,
   type SteelTermKey,
 } from './steel/keys.ts';
+import type { WeatherFigureKey, WeatherInputKey } from './weather/keys.ts';
 
 /**
  * Names of everything that a ticket can hold. The language files (`sheet/words`) must have words for each: the compiler
@@ -75,7 +76,8 @@ export type FigureKey =
   | (typeof FIGURE_KEYS)[number]
   | LayoutFigureKey
   | BoardFigureKey
-  | StakeFigureKey;
+  | StakeFigureKey
+  | WeatherFigureKey;
 
 /** Inputs of workings that are no figures themselves. */
 export const INPUT_KEYS = [
@@ -102,7 +104,8 @@ export type InputKey =
   | BoardInputKey
   | StakeInputKey
   | JointInputKey
-  | SteelInputKey;
+  | SteelInputKey
+  | WeatherInputKey;
 
 export const TABLE_KEYS = ['runs', 'bags-by-mix'] as const;
 export type TableKey =

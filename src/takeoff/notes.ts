@@ -4,6 +4,7 @@ import type { Note, Quantity, Station } from './figure.ts';
 import { JOINT_NOTE_CODES } from './joints/keys.ts';
 import { STAKE_NOTE_CODES } from './stakes/keys.ts';
 import { STEEL_NOTE_CODES } from './steel/keys.ts';
+import { WEATHER_NOTE_CODES } from './weather/keys.ts';
 
 /** Every code that the trades after the outline can give; the words files hold a sentence for each. */
 export const TRADE_NOTE_CODES = [
@@ -47,6 +48,7 @@ export const TRADE_NOTE_CODES = [
   ...JOINT_NOTE_CODES,
   ...BOARD_NOTE_CODES,
   ...STEEL_NOTE_CODES,
+  ...WEATHER_NOTE_CODES,
 ] as const;
 export type TradeNoteCode = (typeof TRADE_NOTE_CODES)[number];
 

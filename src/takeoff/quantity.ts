@@ -70,6 +70,19 @@ export function lineLoad(newtonsPerMetre: number): Quantity {
   return { of: 'line-load', newtonsPerMetre };
 }
 
+export function temperature(celsius: number): Quantity {
+  return { of: 'temperature', celsius };
+}
+
+export function wind(kmPerHour: number): Quantity {
+  return { of: 'wind', kmPerHour };
+}
+
+/** A band; the same twice for a limit. kg/m² in an hour. */
+export function evaporation(low: number, high: number): Quantity {
+  return { of: 'evaporation', low, high };
+}
+
 export function count(number: number, unit: CountUnit): Quantity {
   return { of: 'count', count: number, unit };
 }

@@ -18,6 +18,7 @@ import type { DowelSeam, DowelSize } from './steel/dowels.ts';
 import type { DragInputs } from './steel/drag.ts';
 import type { MeshPlan, MeshProblem, MeshSupply } from './steel/plan.ts';
 import type { Wire } from './steel/styles.ts';
+import type { WeatherResult } from './weather/weather.ts';
 
 /** What the thickened edge takes below the slab. */
 export interface ThickenedResult {
@@ -328,5 +329,6 @@ export interface Takeoff {
   readonly boards?: BoardsResult;
   readonly joints?: JointsResult;
   readonly mix?: MixResult;
+  readonly weather?: WeatherResult;
   readonly notes: readonly Note[];
 }

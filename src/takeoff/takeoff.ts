@@ -16,6 +16,7 @@ import { formSite } from './stakes/formSite.ts';
 import { stakes } from './stakes/stakes.ts';
 import { steel } from './steel/steel.ts';
 import { slabVolume } from './volume/slabVolume.ts';
+import { weather } from './weather/weather.ts';
 
 /**
  * All that can be counted of a job, in the order of the day. A part that can't be figured is absent, and a note says what
@@ -43,6 +44,7 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   const reinforced = steel(job, pour, polygons, closeness, searched, ends);
   const slab = slabVolume(practices, pour);
   const bags = slab.figured ? mix(practices, slab.figured) : NOTHING;
+  const day = weather(job);
 
   return {
     pour,
@@ -53,11 +55,14 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
     ...part('joints', jointed.figured),
     ...part('volume', slab.figured),
     ...part('mix', bags.figured),
+    ...part('weather', day.figured),
     notes: [
       ...outline.notes,
       tradeNote('ground', 'assumption', 'local-code'),
       ...(forms.figured ? formNotes(practices, pour, forms.figured) : []),
-      ...[forms, lumber, staked, reinforced, jointed, slab, bags].flatMap(({ notes }) => notes),
+      ...[forms, lumber, staked, reinforced, jointed, slab, bags, day].flatMap(
+        ({ notes }) => notes,
+      ),
     ],
   };
 }

@@ -15,6 +15,7 @@ import { dowelHolesTable } from './steel/dowelFigures.ts';
 import { steelFigures } from './steel/figures.ts';
 import { meshTables } from './steel/meshTables.ts';
 import { formDepthFigure, volumeFigures } from './volume/figures.ts';
+import { weatherFigures } from './weather/figures.ts';
 
 /**
  * One ticket a station, in the order of the day, with the figures that could be figured. Workings are made only when
@@ -60,13 +61,14 @@ const FIGURED: Readonly<
     figures: joints ? jointFigures(practices, joints) : [],
     tables: joints ? jointTables(job, joints) : [],
   }),
-  mix: (practices, { pour, volume, mix }) => ({
+  mix: (practices, { pour, volume, mix, weather }) => ({
     figures: [
       ...(pour && volume ? volumeFigures(pour, volume) : []),
       ...(pour && volume && volume.formDepth !== volume.thickness
         ? [formDepthFigure(pour, volume)]
         : []),
       ...(mix ? mixFigures(practices, mix) : []),
+      ...(weather ? weatherFigures(practices, weather) : []),
     ],
     tables: mix ? [bagsTable(practices, mix)] : [],
   }),

@@ -16,7 +16,18 @@ const square = shape('pad', 'pad', [
 test('has every part of the sample job, and nothing stands in the way', () => {
   const result = takeoff(demoJob());
   expect(Object.keys(result).sort()).toEqual(
-    ['boards', 'forms', 'joints', 'mix', 'notes', 'pour', 'stakes', 'steel', 'volume'].sort(),
+    [
+      'boards',
+      'forms',
+      'joints',
+      'mix',
+      'notes',
+      'pour',
+      'stakes',
+      'steel',
+      'volume',
+      'weather',
+    ].sort(),
   );
   expect(result.notes.filter(({ weight }) => weight === 'stop')).toEqual([]);
 });

@@ -107,6 +107,7 @@ export const en = {
     'set-practices': 'practices',
     'set-lumber': 'boards on hand',
     'set-mesh-stock': 'mesh on hand',
+    'set-weather': 'weather',
     'pin-stake': 'stake pinned',
     'remove-stake': 'stake taken away',
     'free-stake': 'stake freed',

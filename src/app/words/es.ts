@@ -114,6 +114,7 @@ export const es = (terms: TermsEs): AppWords => ({
     'set-practices': 'prácticas',
     'set-lumber': 'tablas disponibles',
     'set-mesh-stock': 'malla disponible',
+    'set-weather': 'clima',
     'pin-stake': 'estaca fijada',
     'remove-stake': 'estaca quitada',
     'free-stake': 'estaca soltada',

@@ -11,6 +11,7 @@ const parts: Readonly<Record<keyof Job, string>> = {
   practices: 'the practices',
   lumber: 'the boards on hand',
   meshStock: 'the mesh on hand',
+  weather: 'the weather',
   handStakes: 'the stakes set by hand',
   pourLog: 'the pour as it went',
   closeOut: 'the close-out',

@@ -12,6 +12,7 @@ const parts: Readonly<Record<keyof Job, string>> = {
   practices: 'las prácticas',
   lumber: 'las tablas disponibles',
   meshStock: 'la malla disponible',
+  weather: 'el clima',
   handStakes: 'las estacas puestas a mano',
   pourLog: 'el colado como fue',
   closeOut: 'el cierre',

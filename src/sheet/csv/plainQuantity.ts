@@ -13,6 +13,7 @@ import {
   SQUARE_FOOT,
   SQUARE_METRE,
 } from '../../units/grid.ts';
+import { MILE_KM, toFahrenheit } from '../../units/temperature.ts';
 import type { LengthStyle } from '../../units/writtenLength.ts';
 import type { Words } from '../words/words.ts';
 
@@ -74,6 +75,28 @@ export function plainQuantity(
     case 'line-load': {
       const { newtonsPerMetre } = quantity;
       return either(newtonsPerMetre, 'N/m', newtonsPerMetre / (POUND_FORCE / 0.3048), 'lb/ft');
+    }
+    case 'time':
+      return { number: quantity.minutes, unit: 'min' };
+    case 'temperature': {
+      const { celsius } = quantity;
+      return either(celsius, '°C', toFahrenheit(celsius), '°F');
+    }
+    case 'wind':
+      return either(quantity.kmPerHour, 'km/h', quantity.kmPerHour / MILE_KM, 'mph');
+    case 'evaporation': {
+      // A band is no one number: its upper end is what is acted on.
+      const { high } = quantity;
+      const pounds = ((high / POUND_KG) * SQUARE_FOOT) / SQUARE_METRE;
+      return either(high, 'kg/m²/h', pounds, 'lb/ft²/h');
+    }
+    case 'area-rate': {
+      const { grid2PerHour } = quantity;
+      return either(grid2PerHour / SQUARE_METRE, 'm²/h', grid2PerHour / SQUARE_FOOT, 'ft²/h');
+    }
+    case 'volume-rate': {
+      const { grid3PerHour } = quantity;
+      return either(grid3PerHour / CUBIC_METRE, 'm³/h', grid3PerHour / CUBIC_FOOT, 'ft³/h');
     }
     case 'count':
       return { number: quantity.count, unit: words.csv.number };

@@ -8,6 +8,7 @@ import { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
 import { jointCounts, jointTerms } from './jointsEn.ts';
 import { layoutEn } from './layout.ts';
 import { layoutTerms } from './layoutTradeEn.ts';
+import { measuresEn } from './measuresEn.ts';
 import { notes } from './notesEn.ts';
 import { bounds, expected, problems } from './problemsEn.ts';
 import { sources } from './sourcesEn.ts';
@@ -79,6 +80,7 @@ const from: Readonly<Record<WorkingInput['from'], string>> = {
   figure: 'figured above',
   published: 'published',
   'worked-out': 'worked out on the way',
+  typed: 'typed for this job',
 };
 
 /**
@@ -115,6 +117,7 @@ export const en = {
     steel: { metric: '{number} MPa', other: '{number} ksi' },
     lineLoad: { metric: '{number} N/m', other: '{number} lb/ft' },
   },
+  measures: measuresEn,
   tube: { metric: '{number} mL', other: '{number} fl oz' },
   weightByArea: { metric: '{number} kg/m²', other: '{number} lb per 100 ft²' },
   working: {

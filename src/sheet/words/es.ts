@@ -6,6 +6,7 @@ import { figuresEs } from './figuresEs.ts';
 import { jointsEs } from './jointsEs.ts';
 import { layoutEs } from './layoutEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
+import { measuresEs } from './measuresEs.ts';
 import { notesEs } from './notesEs.ts';
 import { boundsEs, expectedEs, problemsEs } from './problemsEs.ts';
 import { sourcesEs } from './sourcesEs.ts';
@@ -91,6 +92,7 @@ export const es = (terms: TermsEs): Words => {
       figure: 'calculado arriba',
       published: 'publicado',
       'worked-out': 'calculado de paso',
+      typed: 'escrito para este trabajo',
     },
     sources: sourcesEs(terms),
     notes: notesEs(terms),
@@ -107,6 +109,7 @@ export const es = (terms: TermsEs): Words => {
       steel: { metric: '{number} MPa', other: '{number} ksi' },
       lineLoad: { metric: '{number} N/m', other: '{number} lb/ft' },
     },
+    measures: measuresEs,
     tube: { metric: '{number} mL', other: '{number} fl oz' },
     weightByArea: { metric: '{number} kg/m²', other: '{number} lb por 100 ft²' },
     working: { formula: 'Fórmula', rounding: 'Redondeo', source: 'Fuente' },

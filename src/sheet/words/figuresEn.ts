@@ -11,6 +11,7 @@ import {
 import { stakeColumns, stakeFigures, stakeFormulas, stakeInputs, stakeTables } from './stakesEn.ts';
 import { steelColumns, steelFigures, steelFormulas, steelInputs, steelTables } from './steelEn.ts';
 import { thickenedFigures, thickenedFormulas, thickenedInputs } from './thickenedEn.ts';
+import { weatherFigures, weatherFormulas, weatherInputs } from './weatherEn.ts';
 
 /** Names of figures as they stand on a ticket. */
 export const figures: Readonly<Record<FigureKey, string>> = {
@@ -44,6 +45,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   ...steelFigures,
   ...stakeFigures,
   ...thickenedFigures,
+  ...weatherFigures,
 };
 
 /** How each figure is reached, in words. */
@@ -82,6 +84,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   ...steelFormulas,
   ...stakeFormulas,
   ...thickenedFormulas,
+  ...weatherFormulas,
 };
 
 /** Inputs of workings that are no figures themselves. */
@@ -101,6 +104,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   ...steelInputs,
   ...stakeInputs,
   ...thickenedInputs,
+  ...weatherInputs,
 };
 
 export const tables: Readonly<Record<TableKey, string>> = {

@@ -6,6 +6,7 @@ import { layoutTradeEs } from './layoutTradeEs.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
 import { thickenedEs } from './thickenedEs.ts';
+import { weatherEs } from './weatherEs.ts';
 
 interface FigureWords {
   readonly figures: typeof figures;
@@ -21,6 +22,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
   const boards = boardsEs(terms);
   const stakes = stakesEs(terms);
   const thickened = thickenedEs(terms);
+  const weather = weatherEs(terms);
   const layoutTrade = layoutTradeEs(terms);
   return {
     figures: {
@@ -54,6 +56,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...steelEs.figures,
       ...stakes.figures,
       ...thickened.figures,
+      ...weather.figures,
     },
     formulas: {
       'net-area':
@@ -88,6 +91,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...steelEs.formulas,
       ...stakes.formulas,
       ...thickened.formulas,
+      ...weather.formulas,
     },
     inputs: {
       'board-depth': 'Alto real de la tabla',
@@ -105,6 +109,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...steelEs.inputs,
       ...stakes.inputs,
       ...thickened.inputs,
+      ...weather.inputs,
     },
     tables: {
       runs: `Tramos de ${form.one}`,

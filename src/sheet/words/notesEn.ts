@@ -7,6 +7,7 @@ import { layoutNotes } from './layoutTradeEn.ts';
 import { stakeNotes } from './stakesEn.ts';
 import { steelNotes } from './steelEn.ts';
 import { thickenedNotes } from './thickenedEn.ts';
+import { weatherNotes } from './weatherEn.ts';
 
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
 export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNoteCode, string>> = {
@@ -120,4 +121,5 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   ...steelNotes,
   ...stakeNotes,
   ...thickenedNotes,
+  ...weatherNotes,
 };

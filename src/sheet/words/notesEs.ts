@@ -6,6 +6,7 @@ import type { notes } from './notesEn.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
 import { thickenedEs } from './thickenedEs.ts';
+import { weatherEs } from './weatherEs.ts';
 
 /** What must be known before anyone acts on a figure: what is wrong or taken as so, then how to mend or check it. */
 export function notesEs(terms: TermsEs): typeof notes {
@@ -104,5 +105,6 @@ export function notesEs(terms: TermsEs): typeof notes {
     ...steelEs.notes,
     ...stakesEs(terms).notes,
     ...thickenedEs(terms).notes,
+    ...weatherEs(terms).notes,
   };
 }

@@ -19,6 +19,8 @@ import { formatLength } from '../../units/length.ts';
 import { formatMoney } from '../../units/money.ts';
 import type { Problem } from '../../units/result.ts';
 import type { LengthStyle } from '../../units/writtenLength.ts';
+import { filled } from './filled.ts';
+import { sayMeasure, sayTime } from './sayMeasure.ts';
 import type { Words } from './words.ts';
 
 type Facts = Readonly<Record<string, string>>;
@@ -61,6 +63,14 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
       return sayPressure(words, quantity, style);
     case 'line-load':
       return sayLoad(words, 'lineLoad', quantity.newtonsPerMetre, POUND_FORCE / 0.3048, style);
+    case 'time':
+      return sayTime(words, quantity.minutes);
+    case 'temperature':
+    case 'wind':
+    case 'evaporation':
+    case 'area-rate':
+    case 'volume-rate':
+      return sayMeasure(words, quantity, style);
     case 'count': {
       const unit = lookUp(words.counts, quantity.unit);
       const number = formatNumber(quantity.count);
@@ -222,11 +232,6 @@ export function workingLines(
     `${words.working.rounding}: ${said.rounding}`,
     `${words.working.source}: ${said.sources.join('; ')}`,
   ];
-}
-
-/** A sentence with its places (`{name}`) filled. */
-export function filled(sentence: string, facts: Facts): string {
-  return sentence.replace(/\{(\w+)\}/g, (place, name: string) => facts[name] ?? place);
 }
 
 /** The entry of a dictionary. Every key that the takeoff can give has one (a test says so), so a lack is our mistake. */

@@ -26,6 +26,13 @@ export const sources = {
   'rebar-sizes': 'Published tables of bar sizes (ASTM A615)',
   'subgrade-drag-note': 'Industry note: subgrade drag formula, steel in slabs on ground',
   'welded-wire-table-1975': 'Trade article on wire styles (1975), Table I: weights',
+  'evaporation-paper-1998':
+    'Paper in a concrete institute’s journal (1998): evaporation from concrete, as quoted publicly',
+  'evaporation-nomograph':
+    'The equation behind the evaporation nomograph, and its table, from memory',
+  'evaporation-uncertainty-2020':
+    'Later paper (2020): the whole method is good to about 40% either way',
+  'evaporation-limits': 'Public building specifications for cold and hot weather',
   'common-practice': 'Common practice, no published source',
   geometry: 'Geometry',
   user: 'Your own setting',

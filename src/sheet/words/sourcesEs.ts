@@ -31,6 +31,12 @@ export const sourcesEs = ({ form }: TermsEs): typeof sources => ({
   'subgrade-drag-note':
     'Nota de la industria: fórmula de arrastre sobre la subrasante, acero en losas sobre el terreno',
   'welded-wire-table-1975': 'Artículo del oficio sobre tipos de malla (1975), tabla I: pesos',
+  'evaporation-paper-1998':
+    'Artículo en la revista de un instituto del concreto (1998): evaporación del concreto, según se cita en público',
+  'evaporation-nomograph': 'La ecuación del nomograma de evaporación, y su tabla, de memoria',
+  'evaporation-uncertainty-2020':
+    'Artículo posterior (2020): todo el método vale un 40% de más o de menos',
+  'evaporation-limits': 'Especificaciones públicas de construcción para tiempo frío y caluroso',
   'common-practice': 'Práctica común, sin fuente publicada',
   geometry: 'Geometría',
   user: 'Ajuste suyo',

@@ -67,7 +67,7 @@ function lettersOf(text: string): string {
   return text
     .replace(/\{\w+\}/g, ' ')
     .replace(/#\d|\d+x?|[×W./°²³·:,()–—%'"“”]/g, ' ')
-    .replace(/\b(?:lb|kg|in|ft|mm|m|N|kPa|ksi|L|mL|fl oz|yd)\b/g, ' ')
+    .replace(/\b(?:lb|kg|in|ft|mm|m|N|kPa|ksi|L|mL|fl oz|yd|min|h|km|mph|C|F)\b/g, ' ')
     .trim();
 }
 

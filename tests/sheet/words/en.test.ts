@@ -18,6 +18,7 @@ import { JOINT_TROUBLES } from '../../takeoff/joints/jointJobs.ts';
 import { spacings } from '../../takeoff/spacings.ts';
 import { STAKE_JOBS } from '../../takeoff/stakes/stakeJobs.ts';
 import { STEEL_TROUBLES } from '../../takeoff/steel/steelJobs.ts';
+import { WEATHER_JOBS } from '../../takeoff/weather/weatherJobs.ts';
 
 const SRC = join(import.meta.dirname, '../../../src');
 
@@ -121,6 +122,7 @@ function troubled(): readonly Job[] {
     ...Object.values(STEEL_TROUBLES),
     ...Object.values(JOINT_TROUBLES),
     ...Object.values(STAKE_JOBS),
+    ...Object.values(WEATHER_JOBS),
   ];
 }
 

@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { en } from '../../../src/sheet/words/en.ts';
-import {
-  filled,
-  sayNote,
-  sayProblem,
-  sayQuantity,
-  workingLines,
-} from '../../../src/sheet/words/say.ts';
+import { filled } from '../../../src/sheet/words/filled.ts';
+import { sayNote, sayProblem, sayQuantity, workingLines } from '../../../src/sheet/words/say.ts';
 import { CUBIC_FOOT, FOOT, INCH, POUND_KG, SQUARE_FOOT } from '../../../src/units/grid.ts';
 
 describe('quantities', () => {
@@ -22,6 +17,18 @@ describe('quantities', () => {
     [{ of: 'count', count: 59, unit: 'bag' }, '59 bags', '59 bags'],
     [{ of: 'count', count: 1.5, unit: 'bag' }, '1.5 bags', '1.5 bags'],
     [{ of: 'count', count: 0, unit: 'batch' }, '0 batches', '0 batches'],
+    [{ of: 'time', minutes: 44.6 }, '45 min', '45 min'],
+    [{ of: 'time', minutes: 120 }, '2 h', '2 h'],
+    [{ of: 'time', minutes: 1445.2 }, '24 h 5 min', '24 h 5 min'],
+    [{ of: 'temperature', celsius: 10 }, '50 °F', '10 °C'],
+    [{ of: 'wind', kmPerHour: 16.09344 }, '10 mph', '16 km/h'],
+    [
+      { of: 'evaporation', low: 0.9765, high: 1.2 },
+      '0.20 to 0.25 lb/ft²/h',
+      '0.98 to 1.20 kg/m²/h',
+    ],
+    [{ of: 'area-rate', grid2PerHour: 48 * SQUARE_FOOT }, '48 ft²/h', '4.5 m²/h'],
+    [{ of: 'volume-rate', grid3PerHour: 14 * CUBIC_FOOT }, '14 ft³/h', '0.4 m³/h'],
     [{ of: 'share', share: 0.1 }, '10%', '10%'],
     [{ of: 'number', number: 90 }, '90', '90'],
     [{ of: 'words', word: 'wall-formed' }, 'Wall, formed', 'Wall, formed'],
