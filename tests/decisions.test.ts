@@ -1,4 +1,5 @@
 /** One test per choice that nobody should undo unknowingly. Each says why; to change the choice, change it here first. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -13,6 +14,7 @@ import { takeoff } from '../src/takeoff/takeoff.ts';
 import { tickets } from '../src/takeoff/tickets.ts';
 import { FOOT, INCH, METRE, MILLIMETRE, SIXTEENTH, SIXTY_FOURTH } from '../src/units/grid.ts';
 import { readSource } from './house/source.ts';
+import { wasteByShare } from './published/slabs.ts';
 
 const SRC = join(import.meta.dirname, '..', 'src');
 
@@ -105,9 +107,10 @@ describe('figures', () => {
         figures.filter(({ role }) => role === 'net').map(({ key, value }) => ({ key, value })),
       );
     };
-    const none = nets({ share: 0, minimumBags: 0 });
+    const none = nets(wasteByShare(0));
     expect(none.length).toBeGreaterThan(2);
-    expect(nets({ share: 0.25, minimumBags: 9 })).toEqual(none);
+    expect(nets(wasteByShare(0.25, 9))).toEqual(none);
+    expect(nets({ ...job.practices.waste, by: 'parts', spillage: 0.2 })).toEqual(none);
   });
 
   test('every figure opens to a formula and names a source', () => {

@@ -171,6 +171,8 @@ export function defaultPractices(): Practices {
       blend: { main: 'regular', mainParts: 1, otherParts: 0 },
       // Two 80 lb bags to a batch in a small drum mixer: common practice.
       batchVolume: 1.2 * CUBIC_FOOT,
+      // A half bag is guessed by eye: whole ones until somebody says so.
+      halfBags: false,
     },
 
     weather: defaultWeatherPractices(),
@@ -178,8 +180,15 @@ export function defaultPractices(): Practices {
     placing: defaultPlacing(),
 
     waste: {
-      // Ten percent (a military estimating manual), and two bags where that is more: common practice on small jobs.
+      by: 'parts',
+      // Ten percent: a military estimating manual.
       share: 0.1,
+      // A mean of 1/4 in that nobody sees, allowed for once; 2 percent spilled (1 to 2 seen): common practice.
+      depthSpread: INCH / 4,
+      spreadTimes: 1,
+      spillage: 0.02,
+      extras: [],
+      // Two bags where that is more: common practice on small jobs.
       minimumBags: 2,
     },
   };

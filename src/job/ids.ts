@@ -7,12 +7,13 @@ export function featureIds(features: readonly Feature[]): readonly string[] {
   );
 }
 
-/** Every id that is numbered from the job's `nextId`: of features, corners, and stakes set by hand. */
+/** Every id that is numbered from the job's `nextId`: of features, corners, stakes set by hand, and ground readings. */
 export function usedIds({
   features,
   handStakes,
-}: Pick<Job, 'features' | 'handStakes'>): readonly string[] {
-  return [...featureIds(features), ...handStakes.map(({ id }) => id)];
+  ground,
+}: Pick<Job, 'features' | 'handStakes' | 'ground'>): readonly string[] {
+  return [...featureIds(features), ...[...handStakes, ...ground.readings].map(({ id }) => id)];
 }
 
 /** The least number beyond `nextId - 1` and every number in these ids (`f7`, `c12`, `s3`). */

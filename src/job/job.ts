@@ -233,6 +233,15 @@ export interface SetTimes {
   readonly from: 'bag' | 'common-practice';
 }
 
+/** Concrete that is allowed for by hand. */
+export interface WasteExtra {
+  /** Unique in the list. */
+  readonly id: string;
+  readonly name: string;
+  /** Cubic grid units. */
+  readonly volume: number;
+}
+
 /** The user's own rules and defaults. Sources and ranges of each stand in the takeoff's rules files. */
 export interface Practices {
   /** Sign that prices are written with. */
@@ -421,7 +430,7 @@ export interface Practices {
 
   readonly mix: {
     readonly mixes: readonly BagMix[];
-    /** Parts (by bag count) of one mix to parts of another. `other` absent = one mix alone. */
+    /** Parts (by bag count, in quarters) of one mix to parts of another. `other` absent = one mix alone. */
     readonly blend: {
       readonly main: string;
       readonly mainParts: number;
@@ -430,20 +439,47 @@ export interface Practices {
     };
     /** What the mixer holds as mixed concrete, cubic grid units. */
     readonly batchVolume: number;
+    /** Whether a batch may take half a bag; otherwise whole bags alone. */
+    readonly halfBags: boolean;
   };
 
   readonly weather: WeatherPractices;
 
   readonly placing: PlacingPractices;
 
-  /** The allowance on top of the net: the larger of a share of the net and a count of bags. */
+  /** The allowance on top of the net. Each part of it is taken of the net alone, and none of another. */
   readonly waste: {
+    /** One share of the net; or what is known to go: the spread of the depth, what is spilled, extras by name. */
+    readonly by: 'share' | 'parts';
     readonly share: number;
+    /** What the mean depth may be off by where no depths were taped, and how many times that is allowed for. */
+    readonly depthSpread: Grid;
+    readonly spreadTimes: number;
+    /** Spilled, left in the mixer and on tools, as a share of the net. */
+    readonly spillage: number;
+    readonly extras: readonly WasteExtra[];
+    /** Never less than so many bags, whichever way: on a small job a share comes to less than one. */
     readonly minimumBags: number;
   };
 
   /** Absent: as job/pourDay.ts has it. Nothing of the takeoff hangs on it. */
   readonly pourDay?: PourDayPractices;
+}
+
+/** A depth taped from the string, or from the screed board on the forms, down to the ground. */
+export interface GroundReading {
+  /** Unique in the job. */
+  readonly id: string;
+  readonly depth: Grid;
+  /** Where it was taped, when that was noted. */
+  readonly at?: Point;
+}
+
+/** What is known of the ground under the pour. */
+export interface GroundSaid {
+  readonly readings: readonly GroundReading[];
+  /** What the volume is figured with: the practices' thickness, or the mean of the readings. */
+  readonly depthBy: 'thickness' | 'readings';
 }
 
 /** One job: plain data, immutable, the whole of what is saved. */
@@ -473,6 +509,7 @@ export interface Job {
   readonly handStakes: readonly HandStake[];
   /** Absent: nobody has typed any. */
   readonly weather?: Weather;
+  readonly ground: GroundSaid;
   /** Next number for a feature or corner id (`f7`, `c12`); only grows. */
   readonly nextId: number;
   /** Once something of the pour was tapped. */

@@ -1,6 +1,6 @@
 import { defaultLumber, defaultPractices, defaultSpacings } from './defaults.ts';
 import { steelOfMesh, stockOfMesh } from './migrateMesh.ts';
-import { mixWithSet } from './migrateMix.ts';
+import { mixWithSet, wasteByShare } from './migrateMix.ts';
 
 /** A job as it stands in a file of some version: JSON, not checked yet. */
 export type FileJob = unknown;
@@ -84,6 +84,7 @@ function toVersion3(job: FileJob): FileJob {
   const strip = practices['isolation'];
   return {
     ...job,
+    ground: { readings: [], depthBy: 'thickness' },
     practices: {
       ...practices,
       thickenedEdge,
@@ -92,6 +93,7 @@ function toVersion3(job: FileJob): FileJob {
       joints,
       weather,
       placing,
+      ...(isObject(practices['waste']) ? { waste: wasteByShare(practices['waste']) } : {}),
       ...(isObject(practices['mix']) ? { mix: mixWithSet(practices['mix']) } : {}),
       ...withSteelHeight(practices['steel'], steel.supports.below),
       ...(isObject(strip) ? { isolation: { ...strip, bondAtPatch, thickness, recess } } : {}),

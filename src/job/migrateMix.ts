@@ -4,14 +4,15 @@ import { defaultPractices, ORDINARY_SET } from './defaults.ts';
 type Fields = Readonly<Record<string, unknown>>;
 
 /**
- * Version 2 knew no set times. The mixes that a job starts with get theirs, all others those of an ordinary mix: both are
+ * Version 2 knew no set times and no half bags. The mixes that a job starts with get theirs, all others those of an ordinary mix: both are
  * marked as common practice, so that the ticket asks for what the bag says.
  */
 export function mixWithSet({ mixes, ...mix }: Fields): unknown {
-  if (!Array.isArray(mixes)) return { ...mix, mixes };
-  const known = defaultPractices().mix.mixes;
+  const { mixes: known, halfBags } = defaultPractices().mix;
+  if (!Array.isArray(mixes)) return { ...mix, mixes, halfBags };
   return {
     ...mix,
+    halfBags,
     mixes: mixes.map((bag: unknown) =>
       typeof bag === 'object' && bag !== null
         ? {
@@ -21,4 +22,9 @@ export function mixWithSet({ mixes, ...mix }: Fields): unknown {
         : bag,
     ),
   };
+}
+
+/** Version 2 knew one allowance, a share of the net or a count of bags: that is what is still figured. */
+export function wasteByShare(waste: Fields): unknown {
+  return { ...defaultPractices().waste, by: 'share', ...waste };
 }

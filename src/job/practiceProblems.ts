@@ -2,16 +2,23 @@ import type { Problem } from '../units/result.ts';
 import type { Practices } from './job.ts';
 
 /** What is wrong between practices that are right one by one. `at` stands before each place. */
-export function practiceProblems({ mix, pourDay }: Practices, at: string): readonly Problem[] {
+export function practiceProblems(
+  { mix, waste, pourDay }: Practices,
+  at: string,
+): readonly Problem[] {
   const place = (name: string) => (at === '' ? name : `${at}.${name}`);
   const problems: Problem[] = [];
+  const twice = (rows: readonly { readonly id: string }[], list: string) => {
+    rows.forEach(({ id }, index) => {
+      if (rows.findIndex((one) => one.id === id) !== index) {
+        const where = place(`${list}[${index}].id`);
+        problems.push({ code: 'field-id-twice', where, facts: { id } });
+      }
+    });
+  };
+  twice(mix.mixes, 'mix.mixes');
+  twice(waste.extras, 'waste.extras');
   const ids = mix.mixes.map(({ id }) => id);
-  ids.forEach((id, index) => {
-    if (ids.indexOf(id) !== index) {
-      const where = place(`mix.mixes[${index}].id`);
-      problems.push({ code: 'field-id-twice', where, facts: { id } });
-    }
-  });
   mix.mixes.forEach(({ water, set }, index) => {
     const outOfOrder = (name: string) =>
       problems.push({ code: 'field-order', where: place(`mix.mixes[${index}].${name}`) });

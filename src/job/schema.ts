@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { FOOT, INCH, METRE } from '../units/grid.ts';
 import { MOST_MONEY } from '../units/money.ts';
 import { isolationSchema, jointsSchema, jointUse } from './jointsSchema.ts';
-import { mixSchema } from './mixSchema.ts';
+import { mixSchema, wasteSchema } from './mixSchema.ts';
 import { placingSchema, weatherPracticesSchema, weatherSchema } from './placingSchema.ts';
 import { closeOutSchema, pourDaySchema, pourLogSchema } from './pourLogSchema.ts';
 import { id, positive, text, whole } from './schemaParts.ts';
@@ -127,10 +127,7 @@ export const practicesSchema = v.strictObject({
   mix: mixSchema,
   weather: weatherPracticesSchema,
   placing: placingSchema,
-  waste: v.strictObject({
-    share: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
-    minimumBags: whole(0, 1_000),
-  }),
+  waste: wasteSchema,
   pourDay: v.exactOptional(pourDaySchema),
 });
 
@@ -166,6 +163,17 @@ export const handStakeSchema = v.strictObject({
   is: v.picklist(['pinned', 'removed']),
 });
 
+/** More depths than this nobody tapes. Our own limit. */
+const MOST_READINGS = 200;
+
+export const groundSchema = v.strictObject({
+  readings: v.pipe(
+    v.array(v.strictObject({ id, depth: whole(1, 2 * METRE), at: v.exactOptional(point) })),
+    v.maxLength(MOST_READINGS),
+  ),
+  depthBy: v.picklist(['thickness', 'readings']),
+});
+
 export const textSchema = { name, site: text(TEXT_MOST.site), notes: text(TEXT_MOST.notes) };
 export const titleSchema = v.strictObject({
   drawnBy: text(TEXT_MOST.title),
@@ -185,6 +193,7 @@ export const jobSchemaParts = v.strictObject({
   meshStock: meshStockSchema,
   weather: v.exactOptional(weatherSchema),
   handStakes: v.pipe(v.array(handStakeSchema), v.maxLength(MOST_HAND_STAKES)),
+  ground: groundSchema,
   nextId: whole(1, Number.MAX_SAFE_INTEGER),
   pourLog: v.exactOptional(pourLogSchema),
   closeOut: v.exactOptional(closeOutSchema),

@@ -16,6 +16,7 @@ export function blankJob(): Job {
     lumber: defaultLumber(),
     meshStock: defaultMeshStock(),
     handStakes: [],
+    ground: { readings: [], depthBy: 'thickness' },
     nextId: 1,
   };
 }

@@ -19,6 +19,7 @@ export function wholenessProblems(job: Job): readonly Problem[] {
     ...ids,
     ...shapes,
     ...handStakeProblems(job),
+    ...readingProblems(job),
     ...practiceProblems(job.practices, 'job.practices'),
   ];
 }
@@ -40,6 +41,9 @@ function idProblems(job: Job): readonly Problem[] {
   job.handStakes.forEach(({ id }, at) => {
     note(id, `job.handStakes[${at}].id`);
   });
+  job.ground.readings.forEach(({ id }, at) => {
+    note(id, `job.ground.readings[${at}].id`);
+  });
   const least = raisedNextId(job.nextId, usedIds(job));
   if (least > job.nextId) {
     const facts = { seen: job.nextId, least };
@@ -52,6 +56,13 @@ function handStakeProblems({ handStakes }: Job): readonly Problem[] {
   return handStakes.flatMap(({ at }, index): readonly Problem[] => {
     const code = placeUnsound(at);
     return code ? [{ code, where: `job.handStakes[${index}].at` }] : [];
+  });
+}
+
+function readingProblems({ ground }: Job): readonly Problem[] {
+  return ground.readings.flatMap(({ at }, index): readonly Problem[] => {
+    const code = at && placeUnsound(at);
+    return code ? [{ code, where: `job.ground.readings[${index}].at` }] : [];
   });
 }
 

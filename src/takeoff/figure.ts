@@ -9,8 +9,12 @@ export type Quantity =
   | { readonly of: 'angle'; readonly degrees: number }
   /** Square grid units. */
   | { readonly of: 'area'; readonly grid2: number }
-  /** Cubic grid units. `as` bags: always in the small unit (ft³, L), so that the lines of a ticket can be added up; tube: as tubes are sold (fl oz, mL). */
-  | { readonly of: 'volume'; readonly grid3: number; readonly as?: 'bags' | 'one-bag' | 'tube' }
+  /** Cubic grid units. `as` bags: always in the small unit (ft³, L), so that the lines of a ticket can be added up; tube: as tubes are sold (fl oz, mL); water: as it is measured out (qt, gal, L). */
+  | {
+      readonly of: 'volume';
+      readonly grid3: number;
+      readonly as?: 'bags' | 'one-bag' | 'tube' | 'water';
+    }
   | { readonly of: 'weight'; readonly kg: number }
   | { readonly of: 'weight-by-area'; readonly kgPerSquareMetre: number }
   | { readonly of: 'area-by-length'; readonly mm2PerMetre: number }
@@ -29,6 +33,8 @@ export type Quantity =
   /** What is done in an hour, square or cubic grid units. */
   | { readonly of: 'area-rate'; readonly grid2PerHour: number }
   | { readonly of: 'volume-rate'; readonly grid3PerHour: number }
+  /** Whole or half bags of a batch: a bare number, 1 1/2. */
+  | { readonly of: 'half-bags'; readonly bags: number }
   /** Whole or fractional pieces; `unit` names a word in the language files ('bag', 'stake', 'sheet'…). */
   | { readonly of: 'count'; readonly count: number; readonly unit: string }
   /** Whole cents, with the sign that prices are written with. */

@@ -21,6 +21,13 @@ import type {
   LayoutTableKey,
   LayoutTermKey,
 } from './layout/keys.ts';
+import {
+  MIX_FIGURE_KEYS,
+  type MixColumnKey,
+  type MixCountUnit,
+  type MixInputKey,
+  type MixTableKey,
+} from './mix/keys.ts';
 import type {
   StakeColumnKey,
   StakeFigureKey,
@@ -69,6 +76,7 @@ export const FIGURE_KEYS = [
   'bag-weight',
   'batches',
   'last-batch',
+  ...MIX_FIGURE_KEYS,
   ...JOINT_FIGURE_KEYS,
   ...STEEL_FIGURE_KEYS,
 ] as const;
@@ -104,6 +112,7 @@ export type InputKey =
   | BoardInputKey
   | StakeInputKey
   | JointInputKey
+  | MixInputKey
   | SteelInputKey
   | WeatherInputKey;
 
@@ -114,6 +123,7 @@ export type TableKey =
   | BoardTableKey
   | StakeTableKey
   | JointTableKey
+  | MixTableKey
   | SteelTableKey;
 
 export const COLUMN_KEYS = [
@@ -137,6 +147,7 @@ export type ColumnKey =
   | BoardColumnKey
   | StakeColumnKey
   | JointColumnKey
+  | MixColumnKey
   | SteelColumnKey;
 
 /** What is counted. */
@@ -162,6 +173,7 @@ export type CountUnit =
   | (typeof COUNT_UNITS)[number]
   | BoardCountUnit
   | JointCountUnit
+  | MixCountUnit
   | SteelCountUnit;
 
 /** Words that stand in a table's cell. Edge kinds are words too. */

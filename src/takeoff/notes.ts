@@ -2,6 +2,7 @@ import type { Point } from '../geometry/point.ts';
 import { BOARD_NOTE_CODES } from './boards/keys.ts';
 import type { Note, Quantity, Station } from './figure.ts';
 import { JOINT_NOTE_CODES } from './joints/keys.ts';
+import { MIX_NOTE_CODES } from './mix/keys.ts';
 import { STAKE_NOTE_CODES } from './stakes/keys.ts';
 import { STEEL_NOTE_CODES } from './steel/keys.ts';
 import { WEATHER_NOTE_CODES } from './weather/keys.ts';
@@ -28,8 +29,6 @@ export const TRADE_NOTE_CODES = [
   'form-shallower',
   'nominal-depth',
   'slab-thin',
-  'batch-too-small',
-  'batch-part-bags',
   'cement-burns',
   'silica-dust',
   'heavy-bags',
@@ -46,6 +45,7 @@ export const TRADE_NOTE_CODES = [
   'yield-nominal',
   'blend-whole-bags',
   ...JOINT_NOTE_CODES,
+  ...MIX_NOTE_CODES,
   ...BOARD_NOTE_CODES,
   ...STEEL_NOTE_CODES,
   ...WEATHER_NOTE_CODES,

@@ -42,6 +42,16 @@ export function bagYield(grid3: number): Quantity {
   return { of: 'volume', grid3, as: 'one-bag' };
 }
 
+/** Water, as a crew measures it out. */
+export function waterVolume(grid3: number): Quantity {
+  return { of: 'volume', grid3, as: 'water' };
+}
+
+/** Bags of a batch, in whole ones and halves. */
+export function halfBags(bags: number): Quantity {
+  return { of: 'half-bags', bags };
+}
+
 export function weight(kg: number): Quantity {
   return { of: 'weight', kg };
 }

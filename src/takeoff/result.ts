@@ -1,5 +1,5 @@
 import type { Point, Polygon } from '../geometry/point.ts';
-import type { BarSize, FeatureKind, Practices } from '../job/job.ts';
+import type { BarSize, FeatureKind, GroundSaid, Practices } from '../job/job.ts';
 import type { Grid } from '../units/grid.ts';
 import type { BoardPlan, BoardProblem } from './boards/plan.ts';
 import type { Note } from './figure.ts';
@@ -19,6 +19,19 @@ import type { DragInputs } from './steel/drag.ts';
 import type { MeshPlan, MeshProblem, MeshSupply } from './steel/plan.ts';
 import type { Wire } from './steel/styles.ts';
 import type { WeatherResult } from './weather/weather.ts';
+
+/** What ground readings say of the depth. Lengths are floats, grid units. */
+export interface GroundDepth {
+  readonly readings: readonly { readonly depth: Grid; readonly weight: number }[];
+  /** By the ground that lies nearest each reading, or all alike where one has no place. */
+  readonly weighed: 'by-area' | 'alike';
+  readonly mean: number;
+  /** Standard deviation of one reading, and of the mean. */
+  readonly deviation: number;
+  readonly error: number;
+  /** Of four readings that bound a quadrilateral: the means of the two ways of parting it into triangles. */
+  readonly twist?: { readonly low: number; readonly high: number };
+}
 
 /** What the thickened edge takes below the slab. */
 export interface ThickenedResult {
@@ -40,7 +53,15 @@ export interface ThickenedResult {
 }
 
 export interface VolumeResult {
+  /** That the volume is figured with: of the practices, or the mean of the taped depths. */
   readonly thickness: Grid;
+  readonly depthBy: GroundSaid['depthBy'];
+  /** Square grid units. */
+  readonly area: number;
+  /** What the depth of the whole may be off by: of the taped depths, or as the practices say. */
+  readonly spread: Grid;
+  /** Taped depths, whether the volume is figured with their mean or not. */
+  readonly ground?: GroundDepth;
   /** Form board's dressed depth + gap under it. */
   readonly formDepth: Grid;
   /** Cubic grid units, area × `thickness`. */
@@ -286,14 +307,29 @@ export interface BagCount {
 /** How the bags go through the mixer. */
 export interface Batching {
   readonly batches: number;
-  /** What one full batch holds; part bags where the mixer is too small for a set of parts. */
+  /** What one full batch holds. */
   readonly full: readonly BagCount[];
   /** What the last batch holds: as much as a full one, or less. */
   readonly last: readonly BagCount[];
-  /** A full batch takes part bags. */
-  readonly partBags: boolean;
-  /** Concrete that the last batch makes, cubic grid units. */
+  /** Concrete that a full batch and the last one make, cubic grid units. */
+  readonly fullVolume: number;
   readonly lastVolume: number;
+}
+
+/** One part of the allowance. floor: what it takes to come to the least count of bags. */
+export interface AllowancePart {
+  readonly part: 'share' | 'spread' | 'spillage' | 'extra' | 'floor';
+  /** Of an extra: as somebody named it. */
+  readonly name?: string;
+  /** Cubic grid units. */
+  readonly volume: number;
+}
+
+/** Water for all that is mixed, cubic grid units: read off the bags, or what is commonly seen by weight. */
+export interface WaterNeed {
+  readonly least: number;
+  readonly most: number;
+  readonly from: 'bag' | 'common-practice';
 }
 
 /** Volumes here are cubic grid units that come to whole cubic millimetres, so that the lines add up exactly. */
@@ -301,18 +337,32 @@ export interface MixResult {
   readonly net: number;
   /** What is added to the net: never mixed into it. */
   readonly allowance: number;
-  readonly allowanceBy: 'share' | 'minimum-bags' | 'none';
+  readonly allowanceBy: 'share' | 'parts' | 'minimum-bags' | 'none';
+  /** They add up to the allowance. */
+  readonly allowanceParts: readonly AllowancePart[];
   /** net + allowance. */
   readonly needed: number;
+  /** What is opened: whole bags of each mix. */
   readonly bags: readonly BagCount[];
   readonly totalBags: number;
+  /** What goes into the mixer: all of these, or half a bag less of a mix. */
+  readonly mixed: readonly BagCount[];
+  /** What the net alone takes, in the blend's parts. */
+  readonly expectedBags: number;
+  /** The net, with twice the spread of its depth and the other parts of the allowance. */
+  readonly worst: number;
   /** Concrete that those bags make, cubic grid units. */
   readonly made: number;
-  /** made − needed: what rounding up to whole bags adds. */
+  /** made − needed: the three that follow, added. */
   readonly rounding: number;
+  /** What whole (or half) bags in the blend's parts add, what filling up the last batch adds, and half bags left open. */
+  readonly blendRounding: number;
+  readonly batchRounding: number;
+  readonly openRounding: number;
+  readonly water: WaterNeed;
   /** kg. */
   readonly weight: number;
-  /** Absent when the mixer doesn't hold a quarter of a bag, or of a set of parts. */
+  /** Absent when the mixer doesn't hold one set of the blend's parts in whole (or half) bags. */
   readonly batching?: Batching;
 }
 

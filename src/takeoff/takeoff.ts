@@ -15,6 +15,7 @@ import type { Searched } from './searched.ts';
 import { formSite } from './stakes/formSite.ts';
 import { stakes } from './stakes/stakes.ts';
 import { steel } from './steel/steel.ts';
+import { groundDepth } from './volume/groundDepth.ts';
 import { slabVolume } from './volume/slabVolume.ts';
 import { weather } from './weather/weather.ts';
 
@@ -42,7 +43,8 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   // Dowels are kept from joints.
   const ends = jointed.figured && jointEnds(jointed.figured);
   const reinforced = steel(job, pour, polygons, closeness, searched, ends);
-  const slab = slabVolume(practices, pour);
+  const ground = groundDepth(job.ground, polygons);
+  const slab = slabVolume(practices, pour, job.ground.depthBy, ground);
   const bags = slab.figured ? mix(practices, slab.figured) : NOTHING;
   const day = weather(job);
 

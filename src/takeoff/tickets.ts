@@ -6,7 +6,8 @@ import { formFigures, runsTable } from './forms/figures.ts';
 import { groundFigures } from './ground/figures.ts';
 import { jointFigures } from './joints/figures.ts';
 import { jointTables } from './joints/tables.ts';
-import { bagsTable, mixFigures } from './mix/figures.ts';
+import { mixFigures } from './mix/figures.ts';
+import { bagsTable, batchTable, checkpointTable, readingsTable } from './mix/tables.ts';
 import type { Takeoff } from './result.ts';
 import { stakeFigures } from './stakes/figures.ts';
 import { stakeList } from './stakes/stakeList.ts';
@@ -61,15 +62,22 @@ const FIGURED: Readonly<
     figures: joints ? jointFigures(practices, joints) : [],
     tables: joints ? jointTables(job, joints) : [],
   }),
-  mix: (practices, { pour, volume, mix, weather }) => ({
+  mix: (practices, { pour, volume, mix, joints, weather }) => ({
     figures: [
       ...(pour && volume ? volumeFigures(pour, volume) : []),
       ...(pour && volume && volume.formDepth !== volume.thickness
         ? [formDepthFigure(pour, volume)]
         : []),
-      ...(mix ? mixFigures(practices, mix) : []),
+      ...(volume && mix ? mixFigures(practices, volume, mix) : []),
       ...(weather ? weatherFigures(practices, weather) : []),
     ],
-    tables: mix ? [bagsTable(practices, mix)] : [],
+    tables: [
+      ...(volume ? readingsTable(volume) : []),
+      ...(mix ? [bagsTable(practices, mix)] : []),
+      ...(mix?.batching ? [batchTable(practices, mix)] : []),
+      ...(pour && volume && mix
+        ? [checkpointTable(practices, pour, volume, mix, joints?.layout)]
+        : []),
+    ],
   }),
 };

@@ -2,7 +2,10 @@ import {
   CUBIC_FOOT,
   CUBIC_METRE,
   CUBIC_YARD,
+  GALLON,
+  LITRE,
   POUND_KG,
+  QUART,
   SQUARE_FOOT,
   SQUARE_METRE,
 } from './grid.ts';
@@ -76,4 +79,12 @@ export function formatShare(share: number): string {
 /** Degrees as `90°`, two places at most. */
 export function formatAngle(degrees: number): string {
   return `${formatNumber(degrees, 2)}°`;
+}
+
+/** Cubic grid units of water as a crew measures it out: `6.5 qt` below four gallons, `44.2 gal` from there, `6.15 L` in metric. */
+export function formatWater(grid3: number, style: LengthStyle): string {
+  if (style === 'metric') return `${formatNumber(grid3 / LITRE, grid3 < 20 * LITRE ? 2 : 1)} L`;
+  return grid3 < 4 * GALLON
+    ? `${formatNumber(grid3 / QUART, 2)} qt`
+    : `${formatNumber(grid3 / GALLON, 1)} gal`;
 }

@@ -32,6 +32,11 @@ export const CUBIC_METRE = METRE * METRE * METRE;
 export const FLUID_OUNCE = (231 / 128) * INCH ** 3;
 export const MILLILITRE = (10 * MILLIMETRE) ** 3;
 
+/** Cubic grid units in a US liquid quart and gallon (231 cubic inches, exact by definition), and in a litre. */
+export const QUART = (231 / 4) * INCH ** 3;
+export const GALLON = 231 * INCH ** 3;
+export const LITRE = METRE ** 3 / 1000;
+
 /** Kilograms in one avoirdupois pound, exact by definition (international pound, 1959). */
 export const POUND_KG = 0.45359237;
 /** Pascals in one pound to the square inch, under standard gravity. */

@@ -53,6 +53,7 @@ function job(name: string, features: readonly Feature[]): Job {
     lumber: defaultLumber(),
     meshStock: defaultMeshStock(),
     handStakes: [],
+    ground: { readings: [], depthBy: 'thickness' },
     nextId: 10_000,
   };
 }

@@ -5,7 +5,7 @@ import { mix } from '../../src/takeoff/mix/mix.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { CUBIC_FOOT, POUND_KG } from '../../src/units/grid.ts';
 import { reference } from '../references/references.ts';
-import { practicesWith, slab } from './slabs.ts';
+import { practicesWith, slab, volumeOf, wasteByShare } from './slabs.ts';
 
 /** Bags that a takeoff asks for so many cubic feet, nothing added. */
 function bags(cubicFeet: number, pounds: number, makes: number): number {
@@ -17,16 +17,16 @@ function bags(cubicFeet: number, pounds: number, makes: number): number {
     set: ORDINARY_SET,
   };
   const practices = practicesWith({
-    waste: { share: 0, minimumBags: 0 },
+    waste: wasteByShare(0),
     mix: {
       mixes: [bag],
       blend: { main: 'b', mainParts: 1, otherParts: 0 },
       batchVolume: 1.2 * CUBIC_FOOT,
+      halfBags: false,
     },
   });
   const net = cubicFeet * CUBIC_FOOT;
-  return mix(practices, { thickness: 1, formDepth: 1, slab: net, net, atFormDepth: net }).figured!
-    .totalBags;
+  return mix(practices, volumeOf(net)).figured!.totalBags;
 }
 
 test.each([
@@ -53,7 +53,7 @@ test('the same through a sketch: 81 ft² at 4 in is 45 bags, and 46 when it is 1
   reference('bag-yields');
   const of = (longer: number) => {
     const job = slab(9 + longer / 192, 9, 4);
-    const practices = { ...job.practices, waste: { share: 0, minimumBags: 0 } };
+    const practices = { ...job.practices, waste: wasteByShare(0) };
     return takeoff({ ...job, practices }).mix!.totalBags;
   };
   expect(of(0)).toBe(45);

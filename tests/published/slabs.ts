@@ -1,7 +1,7 @@
 import { defaultPractices } from '../../src/job/defaults.ts';
 import type { Job, Practices } from '../../src/job/job.ts';
 import { blankJob, rectangleJob } from '../../src/job/start.ts';
-import type { Takeoff } from '../../src/takeoff/result.ts';
+import type { Takeoff, VolumeResult } from '../../src/takeoff/result.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { tickets } from '../../src/takeoff/tickets.ts';
 import { CUBIC_FOOT, FOOT, INCH } from '../../src/units/grid.ts';
@@ -9,6 +9,25 @@ import { CUBIC_FOOT, FOOT, INCH } from '../../src/units/grid.ts';
 /** Practices as a published example has them. */
 export function practicesWith(change: Partial<Practices>): Practices {
   return { ...defaultPractices(), ...change };
+}
+
+/** An allowance as one share of the net, or a count of bags where that is more. */
+export function wasteByShare(share: number, minimumBags = 0): Practices['waste'] {
+  return { ...defaultPractices().waste, by: 'share', share, minimumBags };
+}
+
+/** What a takeoff would have of a slab whose net alone is known, the spread of its depth none. */
+export function volumeOf(net: number): VolumeResult {
+  return {
+    thickness: 1,
+    depthBy: 'thickness',
+    area: net,
+    spread: 0,
+    formDepth: 1,
+    slab: net,
+    net,
+    atFormDepth: net,
+  };
 }
 
 /** A rectangular slab. Feet and inches may be fractions. */

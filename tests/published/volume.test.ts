@@ -12,19 +12,21 @@ import {
   SQUARE_FOOT,
 } from '../../src/units/grid.ts';
 import { reference } from '../references/references.ts';
-import { netCubicFeet, padThrough, practicesWith, slab, withThickness } from './slabs.ts';
+import {
+  netCubicFeet,
+  padThrough,
+  practicesWith,
+  slab,
+  volumeOf,
+  wasteByShare,
+  withThickness,
+} from './slabs.ts';
 
 /** Net plus allowance in cubic feet at a waste share, with no least count of bags. */
 function withWaste(netCubicFeetSum: number, share: number): number {
-  const practices = practicesWith({ waste: { share, minimumBags: 0 } });
+  const practices = practicesWith({ waste: wasteByShare(share) });
   const net = netCubicFeetSum * CUBIC_FOOT;
-  const { figured } = mix(practices, {
-    thickness: 1,
-    formDepth: 1,
-    slab: net,
-    net,
-    atFormDepth: net,
-  });
+  const { figured } = mix(practices, volumeOf(net));
   return figured!.needed / CUBIC_FOOT;
 }
 

@@ -67,6 +67,7 @@ export function slabJob(seed: number): SlabJob {
     lumber: defaultLumber(),
     meshStock: defaultMeshStock(),
     handStakes: [],
+    ground: { readings: [], depthBy: 'thickness' },
     nextId: 1,
   };
   return { job, hasArcs };

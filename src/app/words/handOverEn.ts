@@ -15,6 +15,7 @@ const parts: Readonly<Record<keyof Job, string>> = {
   handStakes: 'the stakes set by hand',
   pourLog: 'the pour as it went',
   closeOut: 'the close-out',
+  ground: 'the ground readings',
   nextId: 'numbers',
 };
 

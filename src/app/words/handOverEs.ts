@@ -16,6 +16,7 @@ const parts: Readonly<Record<keyof Job, string>> = {
   handStakes: 'las estacas puestas a mano',
   pourLog: 'el colado como fue',
   closeOut: 'el cierre',
+  ground: 'las lecturas del suelo',
   nextId: 'números',
 };
 

@@ -5,11 +5,13 @@ import {
   FLUID_OUNCE,
   FOOT,
   INCH,
+  LITRE,
   MILLILITRE,
   MILLIMETRE,
   POUND_KG,
   POUND_PER_CUBIC_FOOT,
   PSI,
+  QUART,
   SQUARE_FOOT,
   SQUARE_METRE,
 } from '../../units/grid.ts';
@@ -49,6 +51,9 @@ export function plainQuantity(
     case 'volume':
       if (quantity.as === 'tube') {
         return either(quantity.grid3 / MILLILITRE, 'mL', quantity.grid3 / FLUID_OUNCE, 'fl oz');
+      }
+      if (quantity.as === 'water') {
+        return either(quantity.grid3 / LITRE, 'L', quantity.grid3 / QUART, 'qt');
       }
       return either(quantity.grid3 / CUBIC_METRE, 'm³', quantity.grid3 / CUBIC_FOOT, 'ft³');
     case 'weight':
@@ -100,6 +105,8 @@ export function plainQuantity(
     }
     case 'count':
       return { number: quantity.count, unit: words.csv.number };
+    case 'half-bags':
+      return { number: quantity.bags, unit: words.csv.number };
     case 'money':
       return { number: quantity.cents / 100, unit: quantity.currency.trim() };
     case 'share':

@@ -9,6 +9,7 @@ import { jointCounts, jointTerms } from './jointsEn.ts';
 import { layoutEn } from './layout.ts';
 import { layoutTerms } from './layoutTradeEn.ts';
 import { measuresEn } from './measuresEn.ts';
+import { mixCounts } from './mixEn.ts';
 import { notes } from './notesEn.ts';
 import { bounds, expected, problems } from './problemsEn.ts';
 import { sources } from './sourcesEn.ts';
@@ -21,6 +22,7 @@ const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: 
   batch: { one: 'batch', many: 'batches' },
   ...boardCounts,
   ...jointCounts,
+  ...mixCounts,
   ...steelCounts,
   box: { one: 'box', many: 'boxes' },
   corner: { one: 'corner', many: 'corners' },

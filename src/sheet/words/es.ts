@@ -7,6 +7,7 @@ import { jointsEs } from './jointsEs.ts';
 import { layoutEs } from './layoutEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { measuresEs } from './measuresEs.ts';
+import { mixEs } from './mixEs.ts';
 import { notesEs } from './notesEs.ts';
 import { boundsEs, expectedEs, problemsEs } from './problemsEs.ts';
 import { sourcesEs } from './sourcesEs.ts';
@@ -38,6 +39,7 @@ export const es = (terms: TermsEs): Words => {
       batch: { one: 'tanda', many: 'tandas' },
       ...boards.counts,
       ...jointsEs.counts,
+      ...mixEs(terms).counts,
       ...steelEs.counts,
       box: { one: 'caja', many: 'cajas' },
       corner: { one: 'esquina', many: 'esquinas' },

@@ -8,6 +8,7 @@ import {
   layoutInputs,
   layoutTables,
 } from './layoutTradeEn.ts';
+import { mixColumns, mixFigureNames, mixFormulas, mixInputs, mixTables } from './mixEn.ts';
 import { stakeColumns, stakeFigures, stakeFormulas, stakeInputs, stakeTables } from './stakesEn.ts';
 import { steelColumns, steelFigures, steelFormulas, steelInputs, steelTables } from './steelEn.ts';
 import { thickenedFigures, thickenedFormulas, thickenedInputs } from './thickenedEn.ts';
@@ -31,9 +32,9 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   thickness: 'Thickness used',
   'net-volume': 'Net volume',
   'form-depth-volume': 'If the form sets the depth',
-  allowance: 'Waste allowance',
+  allowance: 'Allowance in all',
   needed: 'Net and allowance',
-  'bag-rounding': 'Rounding up to whole bags',
+  'bag-rounding': 'Rounding to bags in the blend’s parts',
   made: 'Concrete these bags make',
   bags: 'Bags',
   'bag-weight': 'Bags, weight',
@@ -42,6 +43,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   ...boardFigures,
   ...jointFigures,
   ...layoutFigures,
+  ...mixFigureNames,
   ...steelFigures,
   ...stakeFigures,
   ...thickenedFigures,
@@ -65,15 +67,16 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   'edge-patch': 'Edges where the new concrete fills a patch. They are counted above already.',
   'form-depth': 'Dressed depth of the board, plus the gap left under it.',
   'form-length': 'Form runs added up, measured on the face that the concrete touches.',
-  thickness: 'As set in the practices.',
+  thickness: 'As set in the practices, or the mean of the ground readings where the job says so.',
   'net-volume': 'Net area times thickness, and the thickened edge if there is one. Nothing added.',
   'form-depth-volume':
     'Net area times the depth that the form gives; a thickened edge goes as deep from the finish down as before.',
-  allowance: 'The larger of a share of the net and a count of bags.',
+  allowance: 'The parts added up, or a count of bags where that is more.',
   needed: 'Net volume and allowance together.',
-  'bag-rounding': 'What the whole bags make, less what is needed.',
+  'bag-rounding':
+    'What the fewest whole (or half) bags in the blend’s parts make, less what is needed.',
   made: 'Bags of each mix times what one makes.',
-  bags: 'The fewest whole bags that make what is needed, split as near to the parts as whole bags allow.',
+  bags: 'The bags that are opened: the fewest that make what is needed, split as near to the parts as bags allow, a last batch filled up, half bags opened whole.',
   'bag-weight': 'Bags of each mix times the weight of one.',
   batches:
     'Bags divided by the bags that one batch holds, rounded up. Each batch holds the parts in proportion.',
@@ -81,6 +84,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   ...boardFormulas,
   ...jointFormulas,
   ...layoutFormulas,
+  ...mixFormulas,
   ...steelFormulas,
   ...stakeFormulas,
   ...thickenedFormulas,
@@ -101,6 +105,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   ...boardInputs,
   ...jointInputs,
   ...layoutInputs,
+  ...mixInputs,
   ...steelInputs,
   ...stakeInputs,
   ...thickenedInputs,
@@ -113,6 +118,7 @@ export const tables: Readonly<Record<TableKey, string>> = {
   ...boardTables,
   ...jointTables,
   ...layoutTables,
+  ...mixTables,
   ...steelTables,
   ...stakeTables,
 };
@@ -134,6 +140,7 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   ...boardColumns,
   ...jointColumns,
   ...layoutColumns,
+  ...mixColumns,
   ...steelColumns,
   ...stakeColumns,
 };

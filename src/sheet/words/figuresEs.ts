@@ -3,6 +3,7 @@ import { boardsEs } from './boardsEs.ts';
 import type { columns, figures, formulas, inputs, tables } from './figuresEn.ts';
 import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
+import { mixEs } from './mixEs.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
 import { thickenedEs } from './thickenedEs.ts';
@@ -20,6 +21,7 @@ interface FigureWords {
 export function figuresEs(terms: TermsEs): FigureWords {
   const { form, bag } = terms;
   const boards = boardsEs(terms);
+  const mix = mixEs(terms);
   const stakes = stakesEs(terms);
   const thickened = thickenedEs(terms);
   const weather = weatherEs(terms);
@@ -42,9 +44,9 @@ export function figuresEs(terms: TermsEs): FigureWords {
       thickness: 'Espesor usado',
       'net-volume': 'Volumen neto',
       'form-depth-volume': `Si la ${form.one} fija el espesor`,
-      allowance: 'Margen por desperdicio',
+      allowance: 'Margen en total',
       needed: 'Neto y margen',
-      'bag-rounding': `Redondeo a ${bag.many} enter${bag.end}s`,
+      'bag-rounding': `Redondeo a ${bag.many} en las partes de la combinación`,
       made: `Concreto que dan est${bag.end}s ${bag.many}`,
       bags: bag.Many,
       'bag-weight': `${bag.Many}, peso`,
@@ -53,6 +55,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...boards.figures,
       ...jointsEs.figures,
       ...layoutTrade.figures,
+      ...mix.figures,
       ...steelEs.figures,
       ...stakes.figures,
       ...thickened.figures,
@@ -74,20 +77,22 @@ export function figuresEs(terms: TermsEs): FigureWords {
       'edge-patch': 'Orillas donde el concreto nuevo llena un parche. Ya están contadas arriba.',
       'form-depth': 'Alto real de la tabla, más el espacio que se deja debajo.',
       'form-length': `Tramos de ${form.one} sumados, medidos en la cara que toca el concreto.`,
-      thickness: 'Como está en las prácticas.',
+      thickness:
+        'Como está en las prácticas, o el promedio de las lecturas del suelo si el trabajo así lo dice.',
       'net-volume': 'Área neta por espesor, y la orilla engrosada si la hay. Sin agregar nada.',
       'form-depth-volume': `Área neta por el espesor que da la ${form.one}; una orilla engrosada baja desde el acabado lo mismo que antes.`,
-      allowance: `Lo que sea más: una parte del neto o un número de ${bag.many}.`,
+      allowance: `Las partes sumadas, o un número de ${bag.many} donde eso es más.`,
       needed: 'Volumen neto y margen juntos.',
-      'bag-rounding': `Lo que dan ${bag.theMany} enter${bag.end}s, menos lo que se necesita.`,
+      'bag-rounding': `Lo que da el menor número de ${bag.many} enter${bag.end}s (o medi${bag.end}s) en las partes de la combinación, menos lo que se necesita.`,
       made: `${bag.Many} de cada mezcla por lo que da cada un${bag.end}.`,
-      bags: `El menor número de ${bag.many} enter${bag.end}s que da lo necesario, repartido lo más cerca de las partes que se pueda.`,
+      bags: `Lo que se abre: el menor número que da lo necesario, repartido lo más cerca de las partes que se pueda, con la última tanda completa y las mitades abiertas enteras.`,
       'bag-weight': `${bag.Many} de cada mezcla por el peso de cada un${bag.end}.`,
       batches: `${bag.Many} entre ${bag.theMany} que caben en una tanda, redondeado hacia arriba. Cada tanda lleva las partes en proporción.`,
       'last-batch': `${bag.Many} que quedan después de las tandas completas.`,
       ...boards.formulas,
       ...jointsEs.formulas,
       ...layoutTrade.formulas,
+      ...mix.formulas,
       ...steelEs.formulas,
       ...stakes.formulas,
       ...thickened.formulas,
@@ -106,6 +111,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...boards.inputs,
       ...jointsEs.inputs,
       ...layoutTrade.inputs,
+      ...mix.inputs,
       ...steelEs.inputs,
       ...stakes.inputs,
       ...thickened.inputs,
@@ -117,6 +123,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...boards.tables,
       ...jointsEs.tables,
       ...layoutTrade.tables,
+      ...mix.tables,
       ...steelEs.tables,
       ...stakes.tables,
     },
@@ -137,6 +144,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...boards.columns,
       ...jointsEs.columns,
       ...layoutTrade.columns,
+      ...mix.columns,
       ...steelEs.columns,
       ...stakes.columns,
     },

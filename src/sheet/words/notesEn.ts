@@ -4,6 +4,7 @@ import type { OutlineNoteCode } from '../../takeoff/outline/notes.ts';
 import { boardNotes } from './boardsEn.ts';
 import { jointNotes } from './jointsEn.ts';
 import { layoutNotes } from './layoutTradeEn.ts';
+import { mixNotes } from './mixEn.ts';
 import { stakeNotes } from './stakesEn.ts';
 import { steelNotes } from './steelEn.ts';
 import { thickenedNotes } from './thickenedEn.ts';
@@ -82,10 +83,6 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
     'A {board} with its gap gives only {depth}, but the volume is figured at {thickness}. Poured to the top of the form it takes {difference} less. Raise the form, dig deeper, or change the thickness.',
   'nominal-depth':
     'A {board} isn’t as deep as it is called: dressed and dry, and set on the ground, it gives {depth}, not {thickness}.',
-  'batch-too-small':
-    'The mixer holds {size}, less than a quarter of a bag (or of a set of parts), so batches can’t be counted. Set what it holds as mixed concrete.',
-  'batch-part-bags':
-    'The mixer holds {size}, which is less than whole bags in these parts. Each batch takes part bags: weigh them out, or choose parts that fit.',
   'cement-burns':
     'Wet concrete burns skin and eyes. Wear waterproof gloves, boots and eye protection, rinse it off with clean water at once, and change soaked clothes.',
   'silica-dust':
@@ -110,7 +107,7 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   'flat-ground':
     'The ground is taken as flat and at the right depth. If it is {depth} lower on the whole, it takes {more} more: check with a string across the forms.',
   'allowance-used':
-    'The waste allowance is {share} of the net, or {bags} where that is more. It is a line of its own, never in the net.',
+    'The allowance is {share} of the net, or {bags} where that is more. It is a line of its own, never in the net.',
   'yield-nominal':
     'What a bag makes is as printed on it. Real bags vary by a few percent, and more with the water.',
   'blend-whole-bags':
@@ -118,6 +115,7 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   ...boardNotes,
   ...jointNotes,
   ...layoutNotes,
+  ...mixNotes,
   ...steelNotes,
   ...stakeNotes,
   ...thickenedNotes,

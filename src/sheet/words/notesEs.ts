@@ -2,6 +2,7 @@ import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { boardsEs } from './boardsEs.ts';
 import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
+import { mixEs } from './mixEs.ts';
 import type { notes } from './notesEn.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
@@ -74,8 +75,6 @@ export function notesEs(terms: TermsEs): typeof notes {
     'form-shallower': `Una {board} con el espacio debajo da solo {depth}, pero el volumen se calcula a {thickness}. Colado hasta el canto de la ${form.one} lleva {difference} menos. Suba la ${form.one}, excave más, o cambie el espesor.`,
     'nominal-depth':
       'Una {board} no es tan alta como se llama: cepillada y seca, y puesta sobre el suelo, da {depth}, no {thickness}.',
-    'batch-too-small': `A la revolvedora le caben {size}, menos de la cuarta parte de ${bag.a} (o de un juego de partes), así que no se pueden contar tandas. Ponga lo que le cabe ya mezclado.`,
-    'batch-part-bags': `A la revolvedora le caben {size}, que es menos que ${bag.many} enter${bag.end}s en estas partes. Cada tanda lleva ${bag.many} incomplet${bag.end}s: hay que pesar la parte, o escoja partes que quepan.`,
     'cement-burns':
       'El concreto fresco quema la piel y los ojos. Use guantes y botas impermeables y protección en los ojos, enjuáguese luego luego con agua limpia, y cámbiese la ropa mojada.',
     'silica-dust': `La mezcla seca y el concreto cortado sueltan polvo de sílice, que daña los pulmones para siempre. Abra ${bag.theMany} abajo y despacio, póngase con el viento a la espalda, moje, y use un respirador que le ajuste.`,
@@ -102,6 +101,7 @@ export function notesEs(terms: TermsEs): typeof notes {
     ...boardsEs(terms).notes,
     ...jointsEs.notes,
     ...layoutTradeEs(terms).notes,
+    ...mixEs(terms).notes,
     ...steelEs.notes,
     ...stakesEs(terms).notes,
     ...thickenedEs(terms).notes,

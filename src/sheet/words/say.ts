@@ -5,6 +5,7 @@ import {
   formatNumber,
   formatShare,
   formatVolume,
+  formatWater,
   formatWeight,
 } from '../../units/format.ts';
 import {
@@ -76,6 +77,11 @@ export function sayQuantity(words: Words, quantity: Quantity, style: LengthStyle
       const number = formatNumber(quantity.count);
       return `${number} ${words.isOne(quantity.count) ? unit.one : unit.many}`;
     }
+    case 'half-bags': {
+      const whole = Math.floor(quantity.bags);
+      if (whole === quantity.bags) return formatNumber(whole);
+      return whole === 0 ? '1/2' : `${formatNumber(whole)} 1/2`;
+    }
     case 'money':
       return formatMoney(quantity.cents, quantity.currency);
     case 'share':
@@ -133,6 +139,7 @@ function sayVolume(
   style: LengthStyle,
 ): string {
   if (as === undefined) return formatVolume(grid3, style);
+  if (as === 'water') return formatWater(grid3, style);
   if (as === 'tube') {
     const metric = style === 'metric';
     const number = formatNumber(grid3 / (metric ? MILLILITRE : FLUID_OUNCE), 1);

@@ -17,6 +17,7 @@ export const sources = {
     'Concrete institute’s guide, as quoted: 24 to 36 thicknesses, 18 ft at most',
   'joint-spacing-table': 'Masonry and concrete textbook: spacing of joints by slump and stone',
   'nails-per-pound': 'Published table of nails to the pound',
+  'bag-water': 'Water of bagged concrete: public pages that contradict each other',
   'navedtra-14070-estimate': 'NAVEDTRA 14070, Engineering Aid: concrete estimate with 10% waste',
   'ps-20-lumber-sizes': 'American Softwood Lumber Standard PS 20, minimum dressed sizes, dry',
   'ready-mix-joints': 'Ready-mix association advice: isolate slabs from walls, steps and posts',

@@ -19,6 +19,7 @@ export const sourcesEs = ({ form }: TermsEs): typeof sources => ({
   'joint-spacing-table':
     'Libro de texto de albañilería y concreto: separación de juntas por revenimiento y piedra',
   'nails-per-pound': 'Tabla publicada de clavos por libra',
+  'bag-water': 'Agua del concreto en bolsa: páginas públicas que no concuerdan',
   'navedtra-14070-estimate':
     'NAVEDTRA 14070, Engineering Aid, en inglés: cálculo de concreto con 10% de desperdicio',
   'ps-20-lumber-sizes': 'Norma americana de madera blanda PS 20, medidas mínimas cepillada y seca',

@@ -1,4 +1,4 @@
-import { type BlendParts, madeBy } from './blend.ts';
+import { type BlendParts, madeBy, quarters, type Step, splitBags } from './blend.ts';
 import { wholeVolume } from './rules.ts';
 
 /** How bags go through a mixer: bags of each mix in a full batch, and in the last. */
@@ -6,33 +6,64 @@ export interface Loads {
   readonly batches: number;
   readonly full: readonly number[];
   readonly last: readonly number[];
-  /** A full batch takes part bags, which have to be weighed out. */
-  readonly partBags: boolean;
+  /** Of each mix, in all batches: (batches − 1) × full + last. */
+  readonly mixed: readonly number[];
 }
 
 /**
- * Batches that each hold the parts in proportion: as many whole sets of parts as the mixer holds (a set is the fewest
- * whole bags in those parts: 3 and 1 for 6 to 2). A mixer that doesn't hold one set takes three quarters of it, half or a
- * quarter. What is left after the full batches is the last one; if the mixer can't hold that either, it is shared evenly
- * by the last ones. Common practice, no source.
- * @param size What the mixer holds as mixed concrete, cubic grid units.
- * @returns nothing when the mixer doesn't hold a quarter of a set
+ * The fewest bags in the blend's parts: 3 and 1 for 6 to 2. For 2 to 1 1/2 that is 4 and 3 in whole bags, 2 and 1 1/2
+ * where half bags go in.
  */
-export function loads(bags: readonly number[], blend: BlendParts, size: number): Loads | undefined {
+export function setOf(blend: BlendParts, step: Step): readonly number[] {
+  const parts = quarters(blend);
+  const common = parts.reduce(greatestCommon);
+  return parts.map((each) => (each / common) * step);
+}
+
+/**
+ * Batches that each hold the parts in proportion: as many whole sets of parts as the mixer holds, and what is left after
+ * them in a last one, itself as near to the parts as the step allows. A last batch that would have none of one mix is made
+ * larger until it has some: without it that concrete would be another. Common practice, no source.
+ * @param bags Of each mix, split as splitBags does.
+ * @param size What the mixer holds as mixed concrete, cubic grid units.
+ * @returns nothing when the mixer doesn't hold one set
+ */
+export function loads(
+  bags: readonly number[],
+  blend: BlendParts,
+  size: number,
+  step: Step = 1,
+): Loads | undefined {
   const room = wholeVolume(size);
-  const common = blend.map(({ parts }) => parts).reduce(greatestCommon);
-  const set = blend.map(({ parts }) => parts / common);
-  const setsMake = (sets: number) => madeBy(scaled(set, sets), blend);
-  const sets =
-    mostWhole(room, setsMake) || [0.75, 0.5, 0.25].find((part) => setsMake(part) <= room);
-  if (!sets) return undefined;
+  const set = setOf(blend, step);
+  const sets = mostWhole(room, (many) => madeBy(scaled(set, many), blend));
+  if (sets === 0) return undefined;
   const full = scaled(set, sets);
   const whole = Math.min(...full.map((each, i) => Math.floor(bags[i]! / each)));
-  const left = bags.map((each, i) => each - whole * full[i]!);
-  const partBags = full.some((each) => !Number.isInteger(each));
-  if (left.every((each) => each === 0)) return { batches: whole, full, last: full, partBags };
-  const rest = Math.ceil(madeBy(left, blend) / room);
-  return { batches: whole + rest, full, last: scaled(left, 1 / rest), partBags };
+  const left = totalOf(bags) - whole * totalOf(full);
+  if (left === 0) return { batches: whole, full, last: full, mixed: scaled(full, whole) };
+  const last = withSomeOfEach(left, blend, step);
+  return {
+    batches: whole + 1,
+    full,
+    last,
+    mixed: full.map((each, i) => whole * each + last[i]!),
+  };
+}
+
+/** So many bags or a few more, so that each mix has its share. A set has some of each, so there is an end to it. */
+function withSomeOfEach(bags: number, blend: BlendParts, step: Step): readonly number[] {
+  let many = bags;
+  let split = splitBags(many, blend, step);
+  while (split.some((each) => each === 0)) {
+    many += step;
+    split = splitBags(many, blend, step);
+  }
+  return split;
+}
+
+function totalOf(bags: readonly number[]): number {
+  return bags.reduce((sum, each) => sum + each, 0);
 }
 
 function scaled(bags: readonly number[], by: number): readonly number[] {

@@ -1,6 +1,6 @@
 import { wholeVolume } from './rules.ts';
 
-/** One mix of a blend: how many parts (by bags, whole) it is, and what a bag makes, cubic grid units. */
+/** One mix of a blend: how many parts (by bags, in quarters) it is, and what a bag makes, cubic grid units. */
 export interface BlendPart {
   readonly parts: number;
   readonly yield: number;
@@ -9,13 +9,22 @@ export interface BlendPart {
 /** One mix alone, or two. */
 export type BlendParts = readonly [BlendPart] | readonly [BlendPart, BlendPart];
 
-/** So many bags in all, as near to the parts as whole bags allow; a half goes to the first mix. In the parts' order. */
-export function splitBags(bags: number, blend: BlendParts): readonly number[] {
-  const [main, other] = blend;
-  if (!other) return [bags];
-  const all = main.parts + other.parts;
-  const first = Math.floor((2 * bags * main.parts + all) / (2 * all));
-  return [first, bags - first];
+/** What bags are counted in: whole ones, or halves. */
+export type Step = 1 | 0.5;
+
+/** Parts as whole numbers, in the parts' order: 8 and 6 for 2 to 1 1/2. */
+export function quarters(blend: BlendParts): readonly number[] {
+  return blend.map(({ parts }) => parts * 4);
+}
+
+/** So many bags in all, as near to the parts as the step allows; half a step goes to the first mix. In the parts' order. */
+export function splitBags(bags: number, blend: BlendParts, step: Step = 1): readonly number[] {
+  const [main, other] = quarters(blend) as [number, number?];
+  if (other === undefined) return [bags];
+  const all = main + other;
+  const steps = bags / step;
+  const first = Math.floor((2 * steps * main + all) / (2 * all));
+  return [first * step, (steps - first) * step];
 }
 
 /** Concrete that so many bags of each make, whole cubic millimetres, in cubic grid units. */
@@ -30,12 +39,12 @@ export function meanYield(blend: BlendParts): number {
 }
 
 /**
- * The fewest bags that make at least `needed` (cubic grid units), split as near to the parts as whole bags allow. More
+ * The fewest bags that make at least `needed` (cubic grid units), split as near to the parts as the step allows. More
  * bags in all never mean fewer of either mix, so the fewest is found by halving.
  */
-export function fewestBags(needed: number, blend: BlendParts): readonly number[] {
+export function fewestBags(needed: number, blend: BlendParts, step: Step = 1): readonly number[] {
   const target = wholeVolume(needed);
-  const enough = (bags: number) => madeBy(splitBags(bags, blend), blend) >= target;
+  const enough = (steps: number) => madeBy(splitBags(steps * step, blend, step), blend) >= target;
   let most = 1;
   while (!enough(most)) most *= 2;
   let least = 0;
@@ -44,5 +53,5 @@ export function fewestBags(needed: number, blend: BlendParts): readonly number[]
     if (enough(half)) most = half;
     else least = half + 1;
   }
-  return splitBags(least, blend);
+  return splitBags(least * step, blend, step);
 }

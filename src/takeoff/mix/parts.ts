@@ -19,7 +19,10 @@ export function mixParts({ mix }: Practices): MixParts | Note {
     { id: main, parts: mainParts },
     ...(other === undefined ? [] : [{ id: other, parts: otherParts }]),
   ].filter(({ parts }) => parts !== 0);
-  if (asked.length === 0 || !asked.every(({ parts }) => Number.isSafeInteger(parts) && parts > 0)) {
+  if (
+    asked.length === 0 ||
+    !asked.every(({ parts }) => Number.isSafeInteger(parts * 4) && parts > 0)
+  ) {
     return tradeNote('mix', 'stop', 'blend-no-parts');
   }
   const found: MixPart[] = [];

@@ -1,5 +1,5 @@
 import { toGrid } from '../../geometry/round.ts';
-import { MILLIMETRE, POUND_KG } from '../../units/grid.ts';
+import { MILLIMETRE, POUND_KG, QUART } from '../../units/grid.ts';
 
 const CUBIC_MILLIMETRE = MILLIMETRE ** 3;
 
@@ -20,3 +20,16 @@ export const MOST_BAGS = 1_000_000;
  * @source niosh-lifting
  */
 export const ONE_PERSON_LIFT = 51 * POUND_KG;
+
+/**
+ * Water seen for dry mix by its weight, cubic grid units to the kg: 3 to 5 quarts for 80 lb. Texts contradict each other, so
+ * it only tells whether a hose is needed, never what goes into a batch.
+ * @source bag-water
+ */
+export const WATER_SEEN = {
+  least: (3 * QUART) / (80 * POUND_KG),
+  most: (5 * QUART) / (80 * POUND_KG),
+};
+
+/** A worst case allows for the depth's spread so many times. Common practice, no source: two standard deviations. */
+export const WORST_SPREADS = 2;

@@ -1,7 +1,7 @@
-import type { Figure } from '../figure.ts';
+import type { Figure, WorkingInput } from '../figure.ts';
 import type { NetPour } from '../outline/pour.ts';
-import { area, bagVolume, length, volume } from '../quantity.ts';
-import type { ThickenedResult, VolumeResult } from '../result.ts';
+import { area, bagVolume, count, length, share, volume } from '../quantity.ts';
+import type { GroundDepth, ThickenedResult, VolumeResult } from '../result.ts';
 
 /** Thickness and net volume, by its parts when an edge is thickened. */
 export function volumeFigures(pour: NetPour, slab: VolumeResult): readonly Figure[] {
@@ -12,11 +12,12 @@ export function volumeFigures(pour: NetPour, slab: VolumeResult): readonly Figur
       working: () => ({
         of: 'thickness',
         formula: 't',
-        inputs: [{ key: 'thickness', value: length(slab.thickness), from: 'practice' }],
+        inputs: [thicknessInput(slab)],
         rounding: 'none',
         source: ['user'],
       }),
     },
+    ...(slab.ground ? groundFigures(slab.ground) : []),
     ...(slab.thickened
       ? [
           areaByThickness('slab-volume', 'V₀ = A · t', pour, slab),
@@ -25,6 +26,55 @@ export function volumeFigures(pour: NetPour, slab: VolumeResult): readonly Figur
         ]
       : [areaByThickness('net-volume', 'V = A · t', pour, slab)]),
   ];
+}
+
+/** The mean of the taped depths, and what it may be off by. */
+function groundFigures({ readings, mean, deviation, error }: GroundDepth): readonly Figure[] {
+  const many: WorkingInput = {
+    key: 'readings',
+    value: count(readings.length, 'reading'),
+    from: 'sketch',
+  };
+  return [
+    {
+      key: 'ground-depth',
+      value: length(mean),
+      working: () => ({
+        of: 'ground-depth',
+        formula: 'd̄ = Σ w · d',
+        inputs: [many],
+        rounding: 'none',
+        source: ['geometry', 'user'],
+        steps: readings.map(({ depth, weight }, i) => ({
+          label: `d${i + 1}`,
+          value: length(depth),
+          template: '{0} × {1}',
+          values: [share(weight), length(depth)],
+        })),
+      }),
+    },
+    {
+      key: 'ground-spread',
+      value: length(error),
+      working: () => ({
+        of: 'ground-spread',
+        formula: 's = √(Σ w · (d − d̄)² · n ÷ (n − 1)) · √(Σ w²)',
+        inputs: [
+          many,
+          { key: 'ground-depth', value: length(mean), from: 'figure' },
+          { key: 'reading-deviation', value: length(deviation), from: 'worked-out' },
+        ],
+        rounding: 'none',
+        source: ['geometry'],
+      }),
+    },
+  ];
+}
+
+function thicknessInput({ thickness, depthBy }: VolumeResult): WorkingInput {
+  return depthBy === 'readings'
+    ? { key: 'ground-depth', value: length(thickness), from: 'figure' }
+    : { key: 'thickness', value: length(thickness), from: 'practice' };
 }
 
 function areaByThickness(
@@ -42,7 +92,7 @@ function areaByThickness(
       formula,
       inputs: [
         { key: 'net-area', value: area(pour.area), from: 'figure' },
-        { key: 'thickness', value: length(thickness), from: 'practice' },
+        { key: 'thickness', value: length(thickness), from: 'figure' },
       ],
       rounding: 'none',
       source: ['farmers-bulletin-1279', 'geometry'],
@@ -63,7 +113,7 @@ function thickenedFigure(thickness: number, edge: ThickenedResult): Figure {
       inputs: [
         { key: 'edge-free', value: length(edge.length), from: 'figure' },
         { key: 'thickened-depth', value: length(depth), from: 'practice' },
-        { key: 'thickness', value: length(thickness), from: 'practice' },
+        { key: 'thickness', value: length(thickness), from: 'figure' },
         { key: 'thickened-below', value: length(below), from: 'worked-out' },
         { key: 'thickened-width', value: length(width), from: 'practice' },
         { key: 'thickened-taper', value: length(taper), from: 'practice' },

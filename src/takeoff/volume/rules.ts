@@ -14,3 +14,10 @@ export const ARC_CHORDS: Grid = 16;
  * @source irc-slab-thickness
  */
 export const LEAST_PUBLISHED: Grid = 3.5 * INCH;
+
+/** With fewer taped depths than this nothing is said of their spread; and from so many on, a small slab is well known. Common practice. */
+export const LEAST_READINGS = 3;
+export const GOOD_READINGS = 5;
+
+/** A mean depth that is off the thickness by more than this is said: an eighth of an inch, as a tape is read. */
+export const DEPTH_DIFFERS: Grid = INCH / 8;

@@ -1,21 +1,33 @@
-import type { Practices } from '../../job/job.ts';
-import type { Note } from '../figure.ts';
-import { formDepth, nominalDepth } from '../forms/rules.ts';
+import type { GroundSaid, Practices } from '../../job/job.ts';
+import { formDepth } from '../forms/rules.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
-import { bagVolume, length, text } from '../quantity.ts';
-import type { VolumeResult } from '../result.ts';
-import { LEAST_PUBLISHED, UNSEEN_DEPTH } from './rules.ts';
+import { count, length } from '../quantity.ts';
+import type { GroundDepth, VolumeResult } from '../result.ts';
+import { LEAST_READINGS } from './rules.ts';
 import { thickenedEdge } from './thickenedEdge.ts';
+import { volumeNotes } from './volumeNotes.ts';
 
 /**
  * Net volume: area × thickness, and what the thickened edge takes below that, when there is one. Nothing else added,
- * nothing taken off. Cubic grid units. The thickness is a setting of its own; what the form board would give is told beside it, never put in its place.
+ * nothing taken off. Cubic grid units. The thickness is a setting of its own, or the mean of the taped depths where the job
+ * says so; what the form board would give is told beside it, never put in its place.
+ * @param ground The mean of the taped depths, when there are enough.
  * @source farmers-bulletin-1279
  */
-export function slabVolume(practices: Practices, pour: NetPour): Figured<VolumeResult> {
-  const { thickness, formBoard, gapUnderForm } = practices;
-  if (!(thickness > 0)) return withheld(tradeNote('mix', 'stop', 'thickness-zero'));
+export function slabVolume(
+  practices: Practices,
+  pour: NetPour,
+  said: GroundSaid['depthBy'],
+  ground: GroundDepth | undefined,
+): Figured<VolumeResult> {
+  if (!(practices.thickness > 0)) return withheld(tradeNote('mix', 'stop', 'thickness-zero'));
+  if (said === 'readings' && !ground) {
+    const facts = { least: count(LEAST_READINGS, 'reading') };
+    return withheld(tradeNote('mix', 'stop', 'readings-too-few', { facts }));
+  }
+  const thickness = said === 'readings' ? Math.round(ground!.mean) : practices.thickness;
+  const { formBoard, gapUnderForm } = practices;
   const depth = formDepth(formBoard, gapUnderForm);
   if (!(depth > 0)) return withheld(tradeNote('mix', 'stop', 'form-depth-zero'));
   const { use, depth: edgeDepth, width } = practices.thickenedEdge;
@@ -24,56 +36,21 @@ export function slabVolume(practices: Practices, pour: NetPour): Figured<VolumeR
     const facts = { depth: length(edgeDepth), thickness: length(thickness) };
     return withheld(tradeNote('mix', 'stop', 'thickened-not-deeper', { facts }));
   }
-  const thickened = edge ? thickenedEdge(practices, pour) : undefined;
+  const thickened = edge ? thickenedEdge(practices, pour, thickness) : undefined;
   const slab = pour.area * thickness;
-  const net = slab + (thickened?.volume ?? 0);
-  // The trench goes as deep from the finish down, whatever the form gives.
-  const atFormDepth =
-    pour.area * depth + (thickened ? Math.max(0, edgeDepth - depth) * thickened.meanArea : 0);
-  const notes: Note[] = [
-    thickened
-      ? tradeNote('mix', 'assumption', 'thickened-used', {
-          facts: {
-            thickness: length(thickness),
-            depth: length(edgeDepth),
-            width: length(width),
-            taper: length(thickened.taper),
-          },
-        })
-      : tradeNote('mix', 'assumption', 'thickness-used', {
-          facts: { thickness: length(thickness) },
-        }),
-    tradeNote('mix', 'assumption', 'flat-ground', {
-      facts: { depth: length(UNSEEN_DEPTH), more: bagVolume(pour.area * UNSEEN_DEPTH) },
-    }),
-  ];
-  if (thickness < LEAST_PUBLISHED) {
-    const facts = { thickness: length(thickness), least: length(LEAST_PUBLISHED) };
-    notes.push(tradeNote('mix', 'caution', 'slab-thin', { facts }));
-  }
-  if (depth !== thickness) {
-    const facts = {
-      thickness: length(thickness),
-      depth: length(depth),
-      difference: bagVolume(Math.abs(atFormDepth - net)),
-      board: text(formBoard),
-    };
-    notes.push(
-      tradeNote('mix', 'caution', depth > thickness ? 'form-deeper' : 'form-shallower', { facts }),
-    );
-    if (thickness === nominalDepth(formBoard) && gapUnderForm === 0) {
-      notes.push(tradeNote('mix', 'caution', 'nominal-depth', { facts }));
-    }
-  }
-  return {
-    figured: {
-      thickness,
-      formDepth: depth,
-      slab,
-      ...(thickened ? { thickened } : {}),
-      net,
-      atFormDepth,
-    },
-    notes,
+  const figured: VolumeResult = {
+    thickness,
+    depthBy: said,
+    area: pour.area,
+    spread: ground ? ground.error : practices.waste.depthSpread,
+    ...(ground ? { ground } : {}),
+    formDepth: depth,
+    slab,
+    ...(thickened ? { thickened } : {}),
+    net: slab + (thickened?.volume ?? 0),
+    // The trench goes as deep from the finish down, whatever the form gives.
+    atFormDepth:
+      pour.area * depth + (thickened ? Math.max(0, edgeDepth - depth) * thickened.meanArea : 0),
   };
+  return { figured, notes: volumeNotes(practices, figured) };
 }

@@ -1,5 +1,7 @@
 import { areaAlong, type EdgeWay, type StripEdge } from '../../geometry/edgeStrips.ts';
+import type { Polygon } from '../../geometry/point.ts';
 import type { Practices } from '../../job/job.ts';
+import type { Grid } from '../../units/grid.ts';
 import type { NetPour, PourEdge } from '../outline/pour.ts';
 import { pointsFrom, pourPolygons } from '../pourPolygons.ts';
 import type { ThickenedResult } from '../result.ts';
@@ -11,15 +13,19 @@ const MOST_HALVINGS = 9;
 /**
  * What the thickened edge takes below the slab, over all free edges: as deep as it goes over its width, then less and
  * less over the taper. On the real shape: corners mitred, what two edges share once, no more than the pour. Volume is
- * depth below the slab times a mean area, cubic grid units. Arcs as chords within 1/20 mm. Source: geometry.
+ * depth below the slab (`thickness` of its own) times a mean area, cubic grid units. Arcs as chords within 1/20 mm. Source: geometry.
  *
  * Over the taper the mean of the areas within each reach is taken, by Simpson's rule: exact as long as the strips grow
  * evenly, and halved where they meet each other or the far side of the pour.
  */
-export function thickenedEdge(practices: Practices, pour: NetPour): ThickenedResult {
+export function thickenedEdge(
+  practices: Practices,
+  pour: NetPour,
+  thickness: Grid,
+  polygons: readonly Polygon[] = pourPolygons(pour, ARC_CHORDS),
+): ThickenedResult {
   const { depth, width, taper } = practices.thickenedEdge;
-  const below = depth - practices.thickness;
-  const polygons = pourPolygons(pour, ARC_CHORDS);
+  const below = depth - thickness;
   const ways = freeWays(pour);
   const within = (reach: number): number => areaAlong(polygons, ways, reach);
   const flat = within(width);

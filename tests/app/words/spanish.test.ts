@@ -166,8 +166,8 @@ describe('the words that crews choose between', () => {
       }
     }
     const funda = texts('es', { form: 'forma', bag: 'funda' });
-    expect(funda.get('.sheet.figures.bag-rounding')).toBe('Redondeo a fundas enteras');
-    expect(spanish.get('.sheet.figures.bag-rounding')).toBe('Redondeo a bultos enteros');
+    expect(funda.get('.sheet.figures.open-rounding')).toBe('Queda en fundas abiertas');
+    expect(spanish.get('.sheet.figures.open-rounding')).toBe('Queda en bultos abiertos');
   });
 });
 

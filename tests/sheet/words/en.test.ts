@@ -13,8 +13,10 @@ import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { tickets } from '../../../src/takeoff/tickets.ts';
 import { CUBIC_FOOT, FOOT, INCH } from '../../../src/units/grid.ts';
 import { UNIT_PROBLEMS } from '../../../src/units/problems.ts';
+import { wasteByShare } from '../../published/slabs.ts';
 import { BOARD_TROUBLES } from '../../takeoff/boards/boardJobs.ts';
 import { JOINT_TROUBLES } from '../../takeoff/joints/jointJobs.ts';
+import { MIX_TROUBLES } from '../../takeoff/mix/mixJobs.ts';
 import { spacings } from '../../takeoff/spacings.ts';
 import { STAKE_JOBS } from '../../takeoff/stakes/stakeJobs.ts';
 import { STEEL_TROUBLES } from '../../takeoff/steel/steelJobs.ts';
@@ -113,13 +115,15 @@ function troubled(): readonly Job[] {
     { mix: { ...mix, mixes: mix.mixes.map((one) => ({ ...one, yield: 0 })) } },
     { mix: { ...mix, mixes: mix.mixes.map((one) => ({ ...one, yield: 1e9 })) } },
     { mix: { ...mix, mixes: mix.mixes.map((one) => ({ ...one, weight: 0 })) } },
-    { waste: { share: -1, minimumBags: 0 } },
+    { waste: { ...practices.waste, share: -1 } },
+    { waste: wasteByShare(0.1) },
   ];
   return [
     ...changed.map((change) => ({ ...job, practices: { ...practices, ...change } })),
     { ...job, features: job.features.filter(({ kind }) => kind !== 'pad') },
     ...Object.values(BOARD_TROUBLES),
     ...Object.values(STEEL_TROUBLES),
+    ...Object.values(MIX_TROUBLES),
     ...Object.values(JOINT_TROUBLES),
     ...Object.values(STAKE_JOBS),
     ...Object.values(WEATHER_JOBS),

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Practices } from '../../../src/job/job.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { CUBIC_FOOT, INCH, POUND_KG } from '../../../src/units/grid.ts';
+import { wasteByShare } from '../../published/slabs.ts';
 import { jobOf, shape } from '../outline/site.ts';
 
 function poured(feetLong: number, feetWide: number, change: Partial<Practices> = {}) {
@@ -40,31 +41,31 @@ describe('lines', () => {
   test('the net is the volume to the nearest cubic millimetre, waste or not', () => {
     const { volume, mix } = poured(11.3, 7.9);
     expect(Math.abs(mix!.net - volume!.net)).toBeLessThanOrEqual(320 ** 3 / 2);
-    expect(poured(11.3, 7.9, { waste: { share: 0.5, minimumBags: 9 } }).mix!.net).toBe(mix!.net);
+    expect(poured(11.3, 7.9, { waste: wasteByShare(0.5, 9) }).mix!.net).toBe(mix!.net);
   });
 
   test('the allowance is the larger of a share and a count of bags', () => {
     // 12 ft³: a tenth is 1.2 ft³, two bags of 0.6 are as much; below that the bags win.
-    const cubic = (feet: number) => poured(feet, 3).mix!;
+    const cubic = (feet: number) => poured(feet, 3, { waste: wasteByShare(0.1, 2) }).mix!;
     expect(cubic(12)).toMatchObject({ allowanceBy: 'share' });
     expect(cubic(11.9)).toMatchObject({ allowanceBy: 'minimum-bags' });
     expect(cubic(11.9).allowance / CUBIC_FOOT).toBeCloseTo(1.2, 6);
     expect(cubic(24).allowance / CUBIC_FOOT).toBeCloseTo(2.4, 6);
-    const none = poured(12, 3, { waste: { share: 0, minimumBags: 0 } }).mix!;
+    const none = poured(12, 3, { waste: wasteByShare(0) }).mix!;
     expect(none).toMatchObject({ allowanceBy: 'none', allowance: 0 });
   });
 });
 
 describe('bags', () => {
   test('of one mix', () => {
-    const mix = poured(12, 10, { thickness: 3.5 * INCH, waste: { share: 0, minimumBags: 0 } }).mix!;
+    const mix = poured(12, 10, { thickness: 3.5 * INCH, waste: wasteByShare(0) }).mix!;
     expect(mix.bags).toEqual([{ mix: 'regular', parts: 1, bags: 59 }]);
     expect(mix.weight / POUND_KG).toBeCloseTo(4720, 6);
-    expect(mix.batching).toMatchObject({ batches: 30, partBags: false });
+    expect(mix.batching).toMatchObject({ batches: 30 });
   });
 
   test('of two mixes, by parts', () => {
-    const mix = poured(12, 10, { ...blended(3, 1), waste: { share: 0, minimumBags: 0 } }).mix!;
+    const mix = poured(12, 10, { ...blended(3, 1), waste: wasteByShare(0) }).mix!;
     // 40 ft³: 73 bags (55 + 18) make 39.75; 74 (56 + 18) make 40.35.
     expect(mix.bags.map(({ bags }) => bags)).toEqual([56, 18]);
     expect(mix.made / CUBIC_FOOT).toBeCloseTo(40.35, 6);
@@ -89,14 +90,19 @@ describe('withheld, with the reason', () => {
   test.each([
     [blended(0, 0), 'blend-no-parts'],
     [blended(-1, 2), 'blend-no-parts'],
-    [blended(0.5, 2), 'blend-no-parts'],
+    [blended(0.3, 2), 'blend-no-parts'],
     [{ mix: { ...MIX, blend: { ...MIX.blend, main: 'gone' } } }, 'mix-not-listed'],
     [{ mix: { ...MIX, mixes: bad({ yield: 0 }) } }, 'bag-yield-zero'],
     [{ mix: { ...MIX, mixes: bad({ yield: Number.NaN }) } }, 'bag-yield-zero'],
     [{ mix: { ...MIX, mixes: bad({ weight: 0 }) } }, 'bag-weight-zero'],
     [{ mix: { ...MIX, mixes: bad({ yield: 1e9 }) } }, 'bags-too-many'],
-    [{ waste: { share: -0.1, minimumBags: 0 } }, 'waste-below-zero'],
-    [{ waste: { share: Number.NaN, minimumBags: 0 } }, 'waste-below-zero'],
+    [{ waste: wasteByShare(-0.1) }, 'waste-below-zero'],
+    [{ waste: wasteByShare(Number.NaN) }, 'waste-below-zero'],
+    [{ waste: { ...wasteByShare(0), spillage: -0.01 } }, 'waste-below-zero'],
+    [
+      { waste: { ...wasteByShare(0), extras: [{ id: 'x', name: '', volume: -1 }] } },
+      'waste-below-zero',
+    ],
   ] as const)('%o', (change, code) => {
     const { mix, volume, notes } = poured(12, 10, change as Partial<Practices>);
     expect(mix).toBeUndefined();
@@ -104,13 +110,9 @@ describe('withheld, with the reason', () => {
     expect(notes.find((note) => note.code === code)?.weight).toBe('stop');
   });
 
-  test.each([
-    [0.5, 'batch-part-bags', true],
-    [0.1, 'batch-too-small', false],
-    [0, 'batch-too-small', false],
-  ] as const)('a mixer of %f ft³: %s', (room, code, there) => {
-    const { mix, notes } = poured(12, 10, { mix: { ...MIX, batchVolume: room * CUBIC_FOOT } });
-    expect(mix!.batching !== undefined).toBe(there);
-    expect(notes.map((note) => note.code)).toContain(code);
+  test('a mixer of no size: bags, but no batches', () => {
+    const { mix, notes } = poured(12, 10, { mix: { ...MIX, batchVolume: 0 } });
+    expect(mix!.batching).toBeUndefined();
+    expect(notes.find(({ code }) => code === 'batch-too-small')?.weight).toBe('stop');
   });
 });

@@ -90,6 +90,7 @@ export function jobOf(features: readonly Feature[], closeEnough?: Grid): Job {
     lumber: defaultLumber(),
     meshStock: defaultMeshStock(),
     handStakes: [],
+    ground: { readings: [], depthBy: 'thickness' },
     nextId: 1,
   };
 }
