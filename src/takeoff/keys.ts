@@ -103,7 +103,6 @@ export const INPUT_KEYS = [
   'waste-bags',
   'bag-yield',
   'batch-size',
-  'batch-bags',
   'close-enough',
 ] as const;
 export type InputKey =

@@ -100,7 +100,6 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   'waste-bags': 'Bags at least',
   'bag-yield': 'One bag makes',
   'batch-size': 'The mixer holds',
-  'batch-bags': 'Bags in a full batch',
   'close-enough': 'Close enough',
   ...boardInputs,
   ...jointInputs,

@@ -106,7 +106,6 @@ export function figuresEs(terms: TermsEs): FigureWords {
       'waste-bags': `${bag.Many} por lo menos`,
       'bag-yield': `Rinde cada ${bag.one}`,
       'batch-size': 'A la revolvedora le cabe',
-      'batch-bags': `${bag.Many} en una tanda completa`,
       'close-enough': 'Lo bastante cerca',
       ...boards.inputs,
       ...jointsEs.inputs,
