@@ -69,7 +69,10 @@ export const MIX_TROUBLES: Readonly<Record<string, Job>> = {
   'readings-deeper': tapedSlab([[4.25], [4.5], [4], [4.5], [4.25]], 'thickness'),
   'readings-shallower': tapedSlab([[3.5], [3.75], [3.5], [3.5], [3.75]], 'thickness'),
   'water-unknown': mixedSlab({}),
-  'batches-not-listed': mixedSlab({}, {}, [100, 100]),
+  'batches-not-listed': mixedSlab({
+    mixes: wateredMixes().map((bag) => ({ ...bag, yield: 0.05 * CUBIC_FOOT })),
+    batchVolume: 0.05 * CUBIC_FOOT,
+  }),
   'depth-from-readings': tapedSlab([[4.25], [4.5], [4], [4.5], [4.25]]),
   'allowance-by-parts': mixedSlab(
     {},
