@@ -4,8 +4,10 @@ import type { Desk } from './jobs/desk.ts';
 import { JobsDialog } from './jobs/JobsDialog.tsx';
 import { useShownTheme } from './look/theme.ts';
 import { DayLine } from './places/DayLine.tsx';
+import { isStation } from './places/places.ts';
 import { SheetPlace } from './places/SheetPlace.tsx';
 import { SketchPlace } from './places/SketchPlace.tsx';
+import { PourDayPlace } from './pourDay/PourDayPlace.tsx';
 import { useAppState } from './SessionContext.ts';
 import { Strips } from './Strips.tsx';
 import { useUndoKeys } from './undoKeys.ts';
@@ -14,7 +16,7 @@ import { useUndoKeys } from './undoKeys.ts';
 export function App({ desk }: { readonly desk: Desk }) {
   const [jobsOpen, setJobsOpen] = useState(desk.board.get().refused !== null);
   const place = useAppState((state) => state.place);
-  const panel = useAppState((state) => (state.place === 'sheet' ? 'ticket' : state.panel));
+  const panel = useAppState((state) => (isStation(state.place) ? state.panel : 'ticket'));
   const pull = useAppState((state) => state.pull);
   useShownTheme(useAppState((state) => state.theme));
   const language = useAppState((state) => state.speech.screen);
@@ -33,7 +35,9 @@ export function App({ desk }: { readonly desk: Desk }) {
       <Head jobsButton={jobsButton} onJobs={openJobs} />
       <Strips desk={desk} onJobs={openJobs} />
       <DayLine />
-      {place === 'sheet' ? <SheetPlace desk={desk} /> : <SketchPlace station={place} desk={desk} />}
+      {place === 'sheet' ? <SheetPlace desk={desk} /> : null}
+      {place === 'pour-day' ? <PourDayPlace desk={desk} /> : null}
+      {isStation(place) ? <SketchPlace station={place} desk={desk} /> : null}
       {jobsOpen ? <JobsDialog desk={desk} onClose={() => setJobsOpen(false)} /> : null}
     </div>
   );

@@ -8,6 +8,7 @@ import './look/layout.css';
 import './look/ticket.css';
 import './look/underSlip.css';
 import './look/panels.css';
+import './look/pourDay.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

@@ -1,6 +1,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Job } from '../job/job.ts';
 import { parseJob } from '../job/parse.ts';
+import type { CloseOut } from '../job/pourLog.ts';
 import { serializeJob } from '../job/serialize.ts';
 import type { Problem } from '../units/result.ts';
 import { asTrouble, trouble } from './trouble.ts';
@@ -23,6 +24,8 @@ export interface JobListing {
   readonly changed: number;
   /** Why it can't be opened, when it can't. It is never dropped: its text can be taken out whole. */
   readonly problems?: readonly Problem[];
+  /** What it took, once it is closed. */
+  readonly closed?: CloseOut;
 }
 
 export type Loaded =
@@ -133,7 +136,9 @@ export async function openJobs(setup: StoreSetup = {}): Promise<JobStore> {
 
 function listing({ id, name, changed, text }: JobRecord): JobListing {
   const read = parseJob(text);
-  return read.ok ? { id, name, changed } : { id, name, changed, problems: read.problems };
+  if (!read.ok) return { id, name, changed, problems: read.problems };
+  const { closeOut } = read.value;
+  return { id, name, changed, ...(closeOut ? { closed: closeOut } : {}) };
 }
 
 /** The database, opened when first wanted and again after it was lost. */

@@ -5,7 +5,7 @@ import { writeSvg } from '../../sheet/writeSvg.ts';
 import { fileNameOf } from '../../storage/files.ts';
 import type { Station } from '../../takeoff/figure.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
-import { PLACES } from '../places/places.ts';
+import { isStation, PLACES } from '../places/places.ts';
 import { useAppState, useWords } from '../SessionContext.ts';
 import { keptChoice } from '../sheet/choice.ts';
 import { FileRow, type MadeFile } from './FileRow.tsx';
@@ -18,14 +18,14 @@ interface SketchPartProps {
 
 const SVG_TYPE = 'image/svg+xml';
 const PNG_TYPE = 'image/png';
-const STATIONS = PLACES.filter((place): place is Station => place !== 'sheet');
+const STATIONS = PLACES.filter(isStation);
 
 /** The plan at the open station, to a stated scale, as a drawing and as a picture. */
 export function SketchPart({ job, takeoff }: SketchPartProps) {
   const words = useWords();
   const says = words.app.handOver.sketch;
   const place = useAppState((state) => state.place);
-  const [station, setStation] = useState<Station>(place === 'sheet' ? 'ground' : place);
+  const [station, setStation] = useState<Station>(isStation(place) ? place : 'ground');
   const made = useMemo(() => {
     const { paper } = keptChoice(job.units);
     return sketchPage(job, takeoff, { station, paper, words });

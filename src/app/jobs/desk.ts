@@ -1,5 +1,6 @@
 import { apply } from '../../job/commands.ts';
 import type { Job } from '../../job/job.ts';
+import { withoutPour } from '../../job/pourDay.ts';
 import { blankJob } from '../../job/start.ts';
 import { cutText, TEXT_MOST } from '../../job/textLimits.ts';
 import { fileNameOf, jobFromText, jobToText } from '../../storage/files.ts';
@@ -157,7 +158,8 @@ export function createDesk(setup: DeskSetup): Desk {
         const loaded = await load(id);
         if (!loaded) return;
         const { job, kept } = loaded;
-        await store.save(newId(), { ...job, name: nameOfCopy(job.name, name) }, kept);
+        // A copy is for another pour: what was poured once isn't counted twice.
+        await store.save(newId(), { ...withoutPour(job), name: nameOfCopy(job.name, name) }, kept);
       }),
     remove: (id) =>
       withStore(async () => {

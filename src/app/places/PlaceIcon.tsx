@@ -14,6 +14,8 @@ const PATHS: Readonly<Record<Place, string>> = {
   mix: 'M8 3h8l-2 4c4 2 5 5 5 8 0 4-2 6-7 6s-7-2-7-6c0-3 1-6 5-8zM9 7h6',
   // A folded sheet with its drawing.
   sheet: 'M5 2h10l4 4v16H5zM15 2v4h4M8 11h8v7H8zM8 14h4v4',
+  // A barrow.
+  'pour-day': 'M2 6h4l3 9h9l3-7H7M8 15l-3 5M18 15l1 5M12 17a2.500 2.500 0 1 0 .01 0z',
 };
 
 export function PlaceIcon({ place }: { readonly place: Place }) {

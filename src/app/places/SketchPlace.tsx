@@ -4,6 +4,7 @@ import { CornersPanel } from '../CornersPanel.tsx';
 import type { Desk } from '../jobs/desk.ts';
 import { LayoutSection } from '../layout/LayoutSection.tsx';
 import { MeshOnHand } from '../mesh/MeshOnHand.tsx';
+import { AllowanceOffer } from '../pourDay/AllowanceOffer.tsx';
 import { PracticesPanel } from '../practices/PracticesPanel.tsx';
 import { useAppState } from '../SessionContext.ts';
 import { SketchArea } from '../SketchArea.tsx';
@@ -35,6 +36,7 @@ export function SketchPlace({ station, desk }: SketchPlaceProps) {
           ticket: () => (
             <Guard of={guardOf} onExport={desk.exportOpen}>
               <TicketPanel station={station} />
+              {station === 'mix' ? <AllowanceOffer desk={desk} /> : null}
               {station === 'steel' ? <MeshOnHand /> : null}
               {station === 'forms' ? (
                 <>

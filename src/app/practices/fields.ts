@@ -3,6 +3,7 @@ import type { Place } from '../places/places.ts';
 import { SECTION_FIELDS, THICKENED_FIELDS } from './edgeFields.ts';
 import type { Field, NoteKey } from './field.ts';
 import { JOINT_FIELDS } from './jointFields.ts';
+import { POUR_DAY_FIELDS } from './pourDayFields.ts';
 import { STEEL_FIELDS } from './steelFields.ts';
 
 type Flat = 'thickness' | 'closeEnough';
@@ -60,4 +61,5 @@ export const FIELDS: Readonly<Record<Exclude<Place, 'forms'>, readonly Field[]>>
   mix: [THICKNESS, ...THICKENED_FIELDS, SHARE, MINIMUM_BAGS, BATCH],
   joints: JOINT_FIELDS,
   sheet: [],
+  'pour-day': POUR_DAY_FIELDS,
 };

@@ -4,6 +4,7 @@ import { jointsEn } from './jointsEn.ts';
 import { layoutTradeEn } from './layoutTradeEn.ts';
 import { meshEn } from './meshEn.ts';
 import { planEn } from './planEn.ts';
+import { pourDayEn } from './pourDayEn.ts';
 import { practicesEn } from './practicesEn.ts';
 
 /** Every sentence of the shell. English defines the keys; another language must give the same. */
@@ -16,6 +17,7 @@ export const en = {
     joints: 'Joints',
     mix: 'Mix',
     sheet: 'Sheet',
+    'pour-day': 'Pour day',
   },
   day: 'Stations of the day',
   head: {
@@ -213,6 +215,7 @@ export const en = {
   mesh: meshEn,
   handOver: handOverEn,
   plan: planEn,
+  pourDay: pourDayEn,
   sections: {
     title: 'Sections',
     choose: 'Section',

@@ -6,6 +6,7 @@ import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { meshEs } from './meshEs.ts';
 import { planEs } from './planEs.ts';
+import { pourDayEs } from './pourDayEs.ts';
 import { practicesEs } from './practicesEs.ts';
 
 /**
@@ -23,6 +24,7 @@ export const es = (terms: TermsEs): AppWords => ({
     joints: 'Juntas',
     mix: 'Mezcla',
     sheet: 'Hoja',
+    'pour-day': 'Colado',
   },
   day: 'Estaciones del día',
   head: {
@@ -222,6 +224,7 @@ export const es = (terms: TermsEs): AppWords => ({
   mesh: meshEs,
   handOver: handOverEs,
   plan: planEs(terms),
+  pourDay: pourDayEs(terms),
   sections: {
     title: 'Secciones',
     choose: 'Sección',

@@ -1,6 +1,7 @@
 import { practicesEdgeEn } from './practicesEdgeEn.ts';
 import { practicesFormsEn } from './practicesFormsEn.ts';
 import { practicesJointsEn } from './practicesJointsEn.ts';
+import { practicesPourDayEn } from './practicesPourDayEn.ts';
 import { practicesSteelEn } from './practicesSteelEn.ts';
 
 /** What each practice is, in words, and how far practitioners differ. Sources are in words, for people. */
@@ -17,6 +18,7 @@ export const practicesEn = {
   units: {
     plain: '',
     ...practicesJointsEn.units,
+    ...practicesPourDayEn.units,
     psi: 'psi',
     megapascals: 'MPa',
     millionPsi: 'million psi',
@@ -47,6 +49,7 @@ export const practicesEn = {
     ...practicesFormsEn.fields,
     ...practicesJointsEn.fields,
     ...practicesSteelEn.fields,
+    ...practicesPourDayEn.fields,
     mixName: { label: 'Mix' },
     bagWeight: { label: 'Bag weight' },
     bagYield: { label: 'One bag makes' },
@@ -89,6 +92,7 @@ export const practicesEn = {
     ...practicesFormsEn.notes,
     ...practicesJointsEn.notes,
     ...practicesSteelEn.notes,
+    ...practicesPourDayEn.notes,
     bags: {
       says: 'Yield is what the bag says: 80 lb makes about 0.60 ft³, 60 lb 0.45, 50 lb 0.375, 40 lb 0.30. Pages that promise 2/3 ft³ are 11 % too hopeful.',
       source: 'As printed on bags and in published tables.',

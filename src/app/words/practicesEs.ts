@@ -3,6 +3,7 @@ import { practicesEdgeEs } from './practicesEdgeEs.ts';
 import type { practicesEn } from './practicesEn.ts';
 import { practicesFormsEs } from './practicesFormsEs.ts';
 import { practicesJointsEs } from './practicesJointsEs.ts';
+import { practicesPourDayEs } from './practicesPourDayEs.ts';
 import { practicesSteelEs } from './practicesSteelEs.ts';
 
 /** What each practice is, in words, and how far practitioners differ. Sources are in words, for people. */
@@ -10,6 +11,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
   const { form, bag } = terms;
   const practicesEdge = practicesEdgeEs(terms);
   const practicesForms = practicesFormsEs(terms);
+  const practicesPourDay = practicesPourDayEs(terms);
   return {
     title: 'Prácticas',
     intro: 'Sus propias reglas. Cada cantidad dice cuáles usó.',
@@ -23,6 +25,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
     units: {
       plain: '',
       ...practicesJointsEs.units,
+      ...practicesPourDay.units,
       psi: 'psi',
       megapascals: 'MPa',
       millionPsi: 'millones de psi',
@@ -53,6 +56,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesForms.fields,
       ...practicesJointsEs.fields,
       ...practicesSteelEs.fields,
+      ...practicesPourDay.fields,
       mixName: { label: 'Mezcla' },
       bagWeight: { label: `Peso ${bag.of}` },
       bagYield: { label: `Rinde cada ${bag.one}` },
@@ -95,6 +99,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesForms.notes,
       ...practicesJointsEs.notes,
       ...practicesSteelEs.notes,
+      ...practicesPourDay.notes,
       bags: {
         says: `El rendimiento es lo que dice ${bag.the}: 80 lb da unos 0.60 ft³, 60 lb 0.45, 50 lb 0.375, 40 lb 0.30. Las páginas que prometen 2/3 ft³ se pasan 11 %.`,
         source: `Como viene impreso en ${bag.theMany} y en tablas publicadas.`,

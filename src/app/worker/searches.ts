@@ -22,7 +22,7 @@ export interface Searches {
 /** Where each is looked at; elsewhere nobody waits for a better one. */
 const PLANS_SHOWN: readonly Place[] = ['forms', 'sheet'];
 const STEEL_SHOWN: readonly Place[] = ['steel', 'sheet'];
-const JOINTS_SHOWN: readonly Place[] = ['joints', 'sheet'];
+const JOINTS_SHOWN: readonly Place[] = ['joints', 'sheet', 'pour-day'];
 
 interface Tied {
   readonly state: Store<AppState>;
