@@ -15,11 +15,11 @@ export function ForecastCard({ pour, outlook }: ForecastCardProps) {
   const words = useWords().app.pourDay;
   const says = words.forecast;
   const { mixes } = pour.job.practices.mix;
-  const { total, advice, placed, progress, used, has, plan } = outlook;
-  const left = Math.max(0, has - used);
+  const { total, advice, placed, progress, plan } = outlook;
+  const [used, left] = [sumOf('used'), sumOf('left')];
   const [least, most] = [Math.floor(total.least + 1e-9), Math.ceil(total.most - 1e-9)];
   return (
-    <section className="pour-card pour-forecast" data-advice={kindOf(advice)}>
+    <section className="pour-card pour-forecast" data-advice={advice.is}>
       <h2>{says.title}</h2>
       <p className="pour-advice" role="status">
         {sayAdvice(says, advice)}
@@ -54,11 +54,11 @@ export function ForecastCard({ pour, outlook }: ForecastCardProps) {
       </ul>
     </section>
   );
-}
 
-/** How loud it is said. */
-function kindOf(advice: Advice): 'enough' | 'watch' | 'short' {
-  return advice.is;
+  /** Over all mixes, as they are counted. */
+  function sumOf(what: 'used' | 'left'): number {
+    return progress.bags.reduce((sum, one) => sum + one[what], 0);
+  }
 }
 
 function sayAdvice(says: (typeof pourDayEn)['forecast'], advice: Advice): string {

@@ -90,17 +90,12 @@ export function FrontCard({ pour, outlook }: FrontCardProps) {
         />
       </label>
       <div className="pour-row">
-        <button
-          type="button"
-          className="pour-button pour-grow"
-          onClick={() => {
-            setDragged(null);
-            put({ ...log, toward: (toward + 45) % 360 });
-          }}
-        >
+        <button type="button" className="pour-button pour-grow" onClick={() => turnBy(45)}>
           {says.turn}
         </button>
-        <span>{says.way(String(toward))}</span>
+        <button type="button" className="pour-button pour-grow" onClick={() => turnBy(180)}>
+          {says.turnRound}
+        </button>
       </div>
       {points.length > 0 ? (
         <>
@@ -122,6 +117,12 @@ export function FrontCard({ pour, outlook }: FrontCardProps) {
       ) : null}
     </section>
   );
+
+  /** Which way it goes from here on; what was tapped before stands as it was tapped. */
+  function turnBy(degrees: number) {
+    setDragged(null);
+    put({ ...log, toward: (toward + degrees) % 360 });
+  }
 
   function slid() {
     if (dragged !== null) tap(dragged);

@@ -49,6 +49,7 @@ export function FrontSketch({ job, bed, layout, toward, along, onDrag, onTap }: 
   });
   const letter = Math.max(width, height) / 16;
   const joints = layout?.joints ?? [];
+  const marks = marksAlong(joints.map(({ from, to }) => [spot(from), spot(to)] as const));
 
   /** The place under a finger: the picture keeps its proportions, so both ways are alike. */
   function placeOf(event: PointerEvent): Grid {
@@ -108,13 +109,14 @@ export function FrontSketch({ job, bed, layout, toward, along, onDrag, onTap }: 
       />
       {joints.map(({ from, to }, i) => {
         const [a, b] = [spot(from), spot(to)];
+        const place = marks[i]!;
         return (
           <g key={jointMark(joints, i)}>
             <line className="pour-joint" x1={a.x} y1={a.y} x2={b.x} y2={b.y} />
             <text
               className="pour-mark"
-              x={(a.x + b.x) / 2}
-              y={(a.y + b.y) / 2}
+              x={place.x}
+              y={place.y}
               fontSize={letter}
               textAnchor="middle"
               dominantBaseline="central"
@@ -143,6 +145,21 @@ function frontLine(heading: Heading, along: Grid, reach: number, middle: Point) 
     line: [move(0, -reach), move(0, reach)],
     arrow: [move(0, 0), move(2 * size, 0), move(size, size), move(2 * size, 0), move(size, -size)],
   };
+}
+
+/** Where each joint's mark stands on it: as far from the marks before it as it can. */
+function marksAlong(lines: readonly (readonly [Point, Point])[]): readonly Point[] {
+  const placed: Point[] = [];
+  for (const [a, b] of lines) {
+    const places = [0.5, 0.3, 0.7].map((t) => ({
+      x: a.x + t * (b.x - a.x),
+      y: a.y + t * (b.y - a.y),
+    }));
+    const room = (one: Point) =>
+      Math.min(...placed.map(({ x, y }) => Math.hypot(one.x - x, one.y - y)));
+    placed.push(places.reduce((best, one) => (room(one) > room(best) + 1 ? one : best)));
+  }
+  return placed;
 }
 
 function featurePath({ shape }: Feature, spot: (place: Point) => Point): string {

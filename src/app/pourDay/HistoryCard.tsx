@@ -12,6 +12,9 @@ export function HistoryCard({ desk }: { readonly desk: Desk }) {
   const units = useAppState((state) => state.history.now.job.units);
   const closed = useClosedJobs(desk);
   const date = new Intl.DateTimeFormat(localeOf(language), { dateStyle: 'medium' });
+  // Both in one unit, so that they can be held against each other.
+  const said = (volume: number) =>
+    formatVolume(volume, units, units === 'metric' ? 'cubic-metre' : 'cubic-foot');
   return (
     <section className="pour-card">
       <h2>{says.title}</h2>
@@ -27,7 +30,7 @@ export function HistoryCard({ desk }: { readonly desk: Desk }) {
               <p>
                 {formatNumber(ratio, 2)}
                 {isOdd(ratio) ? ` (${says.odd})` : null} ·{' '}
-                {says.row(formatVolume(usedVolume(out), units), formatVolume(out.net, units))}
+                {says.row(said(usedVolume(out)), said(out.net))}
               </p>
             </li>
           );

@@ -5,9 +5,9 @@ export const pourDayEn = {
   awake: {
     on: 'The screen stays on.',
     off: 'The screen may go dark.',
-    none: 'This browser can’t keep the screen on: set the phone’s own screen timeout to the longest. Every tap is saved, so a locked phone loses nothing.',
+    none: 'This browser can’t keep the screen on: set the phone’s own screen timeout to the longest. Every tap is kept, so a locked phone loses nothing.',
     refused:
-      'The phone won’t keep the screen on (battery saver?). Every tap is saved, so a locked phone loses nothing.',
+      'The phone won’t keep the screen on (battery saver?). Every tap is kept, so a locked phone loses nothing.',
     again: 'Keep it on',
   },
   before: {
@@ -77,8 +77,8 @@ export const pourDayEn = {
     half: '1/2',
     threeQuarters: '3/4',
     all: 'All',
-    turn: 'Turn the way',
-    way: (degrees: string) => `It goes ${degrees}° from east`,
+    turn: 'Turn the way it goes',
+    turnRound: 'From the other end',
     checkpoints: 'Checkpoints',
     checkpoint: (mark: string, bags: string, of: string) => `At ${mark}: ${bags} of ${of} bags`,
     passed: (mark: string) => `${mark} is behind the front`,

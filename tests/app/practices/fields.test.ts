@@ -6,6 +6,7 @@ import { type Reading, readingOf, readSign } from '../../../src/app/practices/re
 import { practicesEn } from '../../../src/app/words/practicesEn.ts';
 import { apply } from '../../../src/job/commands.ts';
 import { defaultPractices } from '../../../src/job/defaults.ts';
+import { USUAL_POUR_DAY } from '../../../src/job/pourDay.ts';
 import type { Practices, UnitStyle } from '../../../src/job/job.ts';
 import { blankJob } from '../../../src/job/start.ts';
 import { INCH, PSI } from '../../../src/units/grid.ts';
@@ -65,7 +66,8 @@ describe('every field', () => {
   });
 
   test.each(TYPED)('%s changes one practice alone', (_, field) => {
-    const before = defaultPractices();
+    // Those of the pour's day are kept together, once one of them is set.
+    const before = { ...defaultPractices(), pourDay: USUAL_POUR_DAY };
     const after = field.put(before, field.get(before) * 2 + 1);
     const [was, is] = [leaves(before), leaves(after)];
     const changed = [...is].filter(([path, value]) => was.get(path) !== value);
