@@ -7,8 +7,7 @@ export const USUAL_POUR_DAY: PourDayPractices = {
   // A yard half an hour off, both ways, and somebody at the counter: common practice, no source.
   tripMinutes: 60,
   marginMinutes: 15,
-  // A quarter of an inch nobody sees: 7 % of a 3 1/2 in slab. Common practice, no source.
-  meanDepth: INCH / 4,
+  // Ground as it was dug, neither raked nor tamped: common practice, no source.
   patchDepth: INCH / 2,
   // Where wet concrete ends is told to half a foot: common practice, no source.
   frontError: 6 * INCH,

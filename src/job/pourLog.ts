@@ -88,9 +88,7 @@ export interface PourDayPractices {
   /** To the yard and back, and how much sooner somebody is sent, minutes. */
   readonly tripMinutes: number;
   readonly marginMinutes: number;
-  /** How far the slab's mean depth may be off the plan, one standard deviation. */
-  readonly meanDepth: Grid;
-  /** The same of one patch of 2 by 2 ft, as it is probed. */
+  /** How far the depth of a patch of 2 by 2 ft may be off the whole slab's mean, one standard deviation. */
   readonly patchDepth: Grid;
   /** How far off a tapped front may be. */
   readonly frontError: Grid;

@@ -69,7 +69,6 @@ const depthError = whole(0, 12 * INCH);
 export const pourDaySchema = v.strictObject({
   tripMinutes: minutes,
   marginMinutes: minutes,
-  meanDepth: depthError,
   patchDepth: depthError,
   frontError: whole(0, 3 * METRE),
   checks: v.pipe(v.array(v.strictObject({ id, text: text(TEXT_MOST.name) })), v.maxLength(100)),

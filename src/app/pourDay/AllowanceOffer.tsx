@@ -21,6 +21,7 @@ export function AllowanceOffer({ desk }: { readonly desk: Desk }) {
   );
   if (spread.jobs === 0) return null;
   const { waste } = practices;
+  const isSet = waste.by === 'share' && share === waste.share;
   return (
     <section className="slip pour-offer">
       <h2>{words.offer}</h2>
@@ -29,19 +30,21 @@ export function AllowanceOffer({ desk }: { readonly desk: Desk }) {
       </p>
       <p className="field-note">{words.model(formatShare(spread.weight), formatShare(usual))}</p>
       {isClosed ? <p>{words.thisClosed}</p> : null}
-      {!isClosed && share === waste.share ? <p>{words.asIs(formatShare(share))}</p> : null}
-      {!isClosed && share !== waste.share && mine ? (
+      {!isClosed && isSet ? <p>{words.asIs(formatShare(share))}</p> : null}
+      {!isClosed && !isSet && mine ? (
         <button
           type="button"
           className="main-button"
           onClick={() =>
             session.commit({
               do: 'set-practices',
-              practices: { ...practices, waste: { ...waste, share } },
+              practices: { ...practices, waste: { ...waste, by: 'share', share } },
             })
           }
         >
-          {words.use(formatShare(share), formatShare(waste.share))}
+          {waste.by === 'share'
+            ? words.use(formatShare(share), formatShare(waste.share))
+            : words.forParts(formatShare(share))}
         </button>
       ) : null}
     </section>

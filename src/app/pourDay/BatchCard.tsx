@@ -1,8 +1,9 @@
 import { withEntry, withoutLast } from '../../job/pourLog.ts';
+import { sayQuantity } from '../../sheet/words/say.ts';
 import { batchWater, nextBatch } from '../../takeoff/pourDay/nextBatch.ts';
 import type { Outlook } from '../../takeoff/pourDay/outlook.ts';
-import type { MixResult } from '../../takeoff/result.ts';
-import { formatVolume } from '../../units/format.ts';
+import { waterVolume } from '../../takeoff/quantity.ts';
+import type { MixResult, WaterNeed } from '../../takeoff/result.ts';
 import { useWords } from '../SessionContext.ts';
 import { localeOf } from '../speech.ts';
 import { sayBags } from './sayBags.ts';
@@ -19,7 +20,7 @@ const MINUTE = 60_000;
 
 /** The one large button, what goes in next, and the clock. */
 export function BatchCard({ pour, outlook, mix }: BatchCardProps) {
-  const { app, language } = useWords();
+  const { app, sheet, language } = useWords();
   const words = app.pourDay;
   const says = words.pour;
   const now = useNow(10_000);
@@ -47,7 +48,7 @@ export function BatchCard({ pour, outlook, mix }: BatchCardProps) {
         +1 {says.batchIn}
       </button>
       <p className="pour-next">{says.next(sayBags(words, next, mixes))}</p>
-      <p className="pour-soft">{water ? sayWater(water) : says.noWater}</p>
+      {water ? <p className="pour-next">{sayWater(water)}</p> : null}
       {start === null ? null : (
         <p className="pour-soft">
           {says.started(time.format(start))} · {elapsed(now - start)}
@@ -70,13 +71,12 @@ export function BatchCard({ pour, outlook, mix }: BatchCardProps) {
     return says.elapsed(String(Math.floor(minutes / 60)), String(minutes % 60));
   }
 
-  function sayWater({ least, most }: { readonly least: number; readonly most: number }): string {
-    const [from, to] = [least, most].map((volume) => formatVolume(volume, job.units, waterUnit()));
-    return least === most ? says.waterOne(to!) : says.water(from!, to!);
-  }
-
-  function waterUnit() {
-    return job.units === 'metric' ? ('litre' as const) : undefined;
+  function sayWater({ least, most, from }: WaterNeed): string {
+    const [low, high] = [least, most].map((volume) =>
+      sayQuantity(sheet, waterVolume(volume), job.units),
+    );
+    const range = low === high ? says.waterOne(high!) : says.water(low!, high!);
+    return from === 'bag' ? range : `${range} ${says.waterSeen}`;
   }
 }
 

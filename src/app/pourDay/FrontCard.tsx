@@ -17,7 +17,9 @@ export function FrontCard({ pour, outlook }: FrontCardProps) {
   const words = useWords().app.pourDay;
   const says = words.front;
   const { log, put, takeoff, job } = pour;
-  const { bed, placed, plan } = outlook;
+  const { bed, placed } = outlook;
+  // Of the net alone, as on the sheet: what goes beyond it is what a checkpoint is there to show.
+  const net = takeoff.mix?.expectedBags ?? 0;
   const toward = log.toward ?? usualWay(bed);
   const last = log.entries.findLast((entry) => entry.is === 'front');
   const [dragged, setDragged] = useState<number | null>(null);
@@ -105,11 +107,7 @@ export function FrontCard({ pour, outlook }: FrontCardProps) {
               <li key={mark}>
                 {placed !== null && placed >= share
                   ? says.passed(mark)
-                  : says.checkpoint(
-                      mark,
-                      formatNumber(share * plan.bags, 0),
-                      formatNumber(plan.bags, 0),
-                    )}
+                  : says.checkpoint(mark, formatNumber(share * net, 0), formatNumber(net, 0))}
               </li>
             ))}
           </ul>

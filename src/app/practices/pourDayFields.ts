@@ -37,7 +37,6 @@ function off(key: FieldKey & NoteKey, part: Typed, most: number): Field {
 export const POUR_DAY_FIELDS: readonly Field[] = [
   minutes('tripMinutes'),
   minutes('marginMinutes'),
-  off('meanDepthError', 'meanDepth', 6 * INCH),
   off('patchDepthError', 'patchDepth', 6 * INCH),
   off('frontError', 'frontError', 6 * FOOT),
 ];

@@ -47,7 +47,7 @@ export const pourDayEn = {
     bags: (bags: string, mix: string) => `${bags} × ${mix}`,
     water: (least: string, most: string) => `Water: ${least} to ${most}`,
     waterOne: (water: string) => `Water: ${water}`,
-    noWater: 'Water: as the bag says. Type it with the mix, and it stands here.',
+    waterSeen: '(as commonly seen; the bag knows better)',
     started: (time: string) => `Began ${time}`,
     elapsed: (hours: string, minutes: string) => `${hours} h ${minutes} min`,
     last: (minutes: string) => `Last batch ${minutes} min ago`,
@@ -80,7 +80,8 @@ export const pourDayEn = {
     turn: 'Turn the way it goes',
     turnRound: 'From the other end',
     checkpoints: 'Checkpoints',
-    checkpoint: (mark: string, bags: string, of: string) => `At ${mark}: ${bags} of ${of} bags`,
+    checkpoint: (mark: string, bags: string, of: string) =>
+      `At ${mark}: ${bags} of ${of} bags, nothing lost`,
     passed: (mark: string) => `${mark} is behind the front`,
   },
   forecast: {
@@ -90,8 +91,8 @@ export const pourDayEn = {
     total: 'Whole pour',
     band: (least: string, most: string) => `${least} to ${most}`,
     fourOfFive: 'Four pours in five end in this range.',
-    plan: (bags: string) => `The plan had ${bags}.`,
-    atPlan: 'Until the front is tapped, this is the plan.',
+    plan: (bags: string) => `At first ${bags} were expected.`,
+    atPlan: 'Until the front is tapped, this is the plan: the net and what is commonly lost.',
     enough: (left: string) => `Enough: about ${left} left over`,
     watch: (send: string) => `May be short. Look again soon; to be safe, ${send} more`,
     short: (short: string) => `About ${short} short`,
@@ -169,6 +170,7 @@ export const pourDayEn = {
     model: (weight: string, usual: string) =>
       `How: the mean of the logarithms of used : net, drawn toward the usual ${usual} while jobs are few. Your jobs count ${weight}, the usual the rest.`,
     use: (share: string, before: string) => `Use ${share} instead of ${before}`,
+    forParts: (share: string) => `Use ${share} instead of the named parts`,
     asIs: (share: string) => `The allowance is at ${share} already.`,
     offer: 'Allowance from your own jobs',
     thisClosed: 'The next job is offered this under Mix.',

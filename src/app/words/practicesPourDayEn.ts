@@ -4,7 +4,6 @@ export const practicesPourDayEn = {
   fields: {
     tripMinutes: { label: 'Trip for more bags, there and back' },
     marginMinutes: { label: 'Sent this much sooner' },
-    meanDepthError: { label: 'Mean depth may be off by' },
     patchDepthError: { label: 'Depth of a 2 ft patch may be off by' },
     frontError: { label: 'A tapped front may be off by' },
   },
@@ -15,10 +14,6 @@ export const practicesPourDayEn = {
     },
     marginMinutes: {
       says: 'A cold joint costs more than a trip for nothing: others send somebody as soon as there is doubt.',
-      source: 'Common practice, no source.',
-    },
-    meanDepthError: {
-      says: 'One standard deviation of the whole slab’s mean depth. Probed every 2 ft: 1/8 in or less. By eye: 1/4 to 1/2 in. What it is decides how soon the forecast leaves the plan.',
       source: 'Common practice, no source.',
     },
     patchDepthError: {

@@ -7,7 +7,6 @@ export const practicesPourDayEs = ({ bag }: TermsEs): typeof practicesPourDayEn 
   fields: {
     tripMinutes: { label: `Viaje por más ${bag.many}, ida y vuelta` },
     marginMinutes: { label: 'Se manda este tanto antes' },
-    meanDepthError: { label: 'El espesor promedio puede fallar por' },
     patchDepthError: { label: 'El espesor de un tramo de 2 ft puede fallar por' },
     frontError: { label: 'Un avance tocado puede fallar por' },
   },
@@ -18,10 +17,6 @@ export const practicesPourDayEs = ({ bag }: TermsEs): typeof practicesPourDayEn 
     },
     marginMinutes: {
       says: 'Una junta fría cuesta más que un viaje de balde: otros mandan a alguien en cuanto hay duda.',
-      source: 'Práctica común, sin fuente.',
-    },
-    meanDepthError: {
-      says: 'Una desviación estándar del espesor promedio de toda la losa. Sondeado cada 2 ft: 1/8 in o menos. A ojo: de 1/4 a 1/2 in. De esto depende qué tan pronto el pronóstico deja el plan.',
       source: 'Práctica común, sin fuente.',
     },
     patchDepthError: {

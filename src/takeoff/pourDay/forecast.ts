@@ -13,7 +13,7 @@ export interface Mark {
 
 /** What is believed before the first mark. Shares of the net. */
 export interface Plan {
-  /** Needed over net: what the order was figured with. */
+  /** Of the net and what is expected to be lost, over the net. */
   readonly expected: number;
   /** Of the slab's mean depth, as a share of it: one standard deviation of the whole slab, which shows from the start. */
   readonly meanError: number;

@@ -1,6 +1,7 @@
 import type { BagMix } from '../../job/job.ts';
 import type { BagsOf } from '../../job/pourLog.ts';
-import type { MixResult } from '../result.ts';
+import { waterFor } from '../mix/water.ts';
+import type { MixResult, WaterNeed } from '../result.ts';
 
 /**
  * What goes into the next batch as the ticket has it: a full one, and for the last of them what is left. Where the mixer is
@@ -15,17 +16,14 @@ export function nextBatch({ batching, bags }: MixResult, before: number): readon
   return loaded.filter((one) => one.bags > 0).map(({ mix, bags: each }) => ({ mix, bags: each }));
 }
 
-/** Water that a batch takes, cubic grid units; nothing unless it stands on every bag that goes in. */
+/** Water for a batch: see waterFor. Nothing for a mix that the job no longer lists. */
 export function batchWater(
   bags: readonly BagsOf[],
   mixes: readonly BagMix[],
-): { readonly least: number; readonly most: number } | undefined {
-  let [least, most] = [0, 0];
-  for (const { mix, bags: each } of bags) {
-    const water = mixes.find(({ id }) => id === mix)?.water;
-    if (!water) return undefined;
-    least += each * water.least;
-    most += each * water.most;
-  }
-  return most > 0 ? { least, most } : undefined;
+): WaterNeed | undefined {
+  const poured = bags.flatMap(({ mix: id, bags: each }) => {
+    const mix = mixes.find((one) => one.id === id);
+    return mix ? [{ mix, bags: each }] : [];
+  });
+  return poured.length === bags.length ? waterFor(poured) : undefined;
 }

@@ -64,8 +64,8 @@ export function outlook(
   );
   const depth = volume.net / pour.area;
   const plan = {
-    expected: mix.needed / mix.net,
-    meanError: settings.meanDepth / depth,
+    expected: (mix.net + lossOf(mix)) / mix.net,
+    meanError: volume.spread / depth,
     // Patches of the ground are off by chance, so over the whole they even out by the root of how many there are.
     bumpError: (settings.patchDepth / depth) * Math.sqrt(Math.min(1, PATCH ** 2 / pour.area)),
   };
@@ -91,6 +91,14 @@ export function outlook(
     used: progress.used / perBag,
     advice: advise(whole, mix, progress, perBag, settings),
   };
+}
+
+/** What is expected to go besides the net: a share, what is spilled, extras. Spread and whole bags are there to be safe. */
+function lossOf({ allowanceParts }: MixResult): number {
+  return allowanceParts.reduce(
+    (sum, { part, volume }) => (part === 'spread' || part === 'floor' ? sum : sum + volume),
+    0,
+  );
 }
 
 function perBagOf({ bags }: MixResult, mixes: readonly BagMix[]): number {

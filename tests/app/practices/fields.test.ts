@@ -6,8 +6,8 @@ import { type Reading, readingOf, readSign } from '../../../src/app/practices/re
 import { practicesEn } from '../../../src/app/words/practicesEn.ts';
 import { apply } from '../../../src/job/commands.ts';
 import { defaultPractices } from '../../../src/job/defaults.ts';
-import { USUAL_POUR_DAY } from '../../../src/job/pourDay.ts';
 import type { Practices, UnitStyle } from '../../../src/job/job.ts';
+import { USUAL_POUR_DAY } from '../../../src/job/pourDay.ts';
 import { blankJob } from '../../../src/job/start.ts';
 import { INCH, PSI } from '../../../src/units/grid.ts';
 

@@ -12,7 +12,9 @@ function sound(made: Result<Job>): Job {
 /** 12 by 10 ft, 3 1/2 in deep: 35 ft³ net, 10 % and whole bags of 0.60 ft³ make 65. */
 export function pad(): Job {
   const job = sound(rectangleJob(12 * FOOT, 10 * FOOT));
-  return { ...job, practices: { ...job.practices, thickness: 3.5 * INCH, gapUnderForm: 0 } };
+  const { practices } = job;
+  const waste = { ...practices.waste, by: 'share' as const };
+  return { ...job, practices: { ...practices, waste, thickness: 3.5 * INCH, gapUnderForm: 0 } };
 }
 
 export function ell(): Job {
