@@ -16,6 +16,7 @@ import { onePage } from './pages/onePage.ts';
 import { padLayouts } from './pages/padLayouts.ts';
 import type { PlanFrame } from './pages/planFrame.ts';
 import { type PlanPages, planPages } from './pages/planPage.ts';
+import { pourPages } from './pages/pourPages.ts';
 import { sectionPages } from './pages/sectionPages.ts';
 import { steelSheet } from './pages/steelPages.ts';
 import { TITLE_HEIGHT, titleBlock } from './pages/titleBlock.ts';
@@ -24,7 +25,7 @@ import type { SheetOptions } from './sheetOptions.ts';
 
 /**
  * The crew sheet as pages for any painter: a dimensioned layout to scale with all its sizes, forms and stakes and the steel
- * to scale with their tables, what to tape, then lists (material, cautions, what was taken as so), each if it is wanted. The same job,
+ * to scale with their tables, what to tape, the plan of the pour, then lists (material, cautions, what was taken as so), each if it is wanted. The same job,
  * takeoff and options give the same pages.
  */
 export function layoutSheet(
@@ -132,6 +133,9 @@ function drawnPages(making: Making): readonly Drawn[] {
     }),
     ...(wanted.has('sections') ? sectionsDrawn(making) : []),
     ...(wanted.has('set-out') ? listed(layout.setOut, layoutPages(job, pads, area, options)) : []),
+    ...(wanted.has('pour')
+      ? listed(layout.pour.title, pourPages(job, takeoff, area, options))
+      : []),
     ...listed(layout.lists, listPages(job, takeoff, wanted, apart, area, options)),
   ];
 }

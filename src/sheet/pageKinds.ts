@@ -8,6 +8,7 @@ export const PAGE_KINDS = [
   'steel',
   'sections',
   'set-out',
+  'pour',
   'order',
   'cautions',
   'code',

@@ -236,6 +236,7 @@ export const en = {
       steel: 'Steel and joints',
       sections: 'Sections through the edges',
       'set-out': 'Squaring and layout tables',
+      pour: 'Pour plan: batches to tick off',
       order: 'Material list',
       cautions: 'Cautions, and what was taken as so',
       code: 'Code that opens the job',

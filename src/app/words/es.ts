@@ -246,6 +246,7 @@ export const es = (terms: TermsEs): AppWords => ({
       code: 'Código que abre el trabajo',
       sections: 'Secciones por las orillas',
       'set-out': 'Tablas para escuadrar y trazar',
+      pour: 'Plan del colado: tandas para marcar',
       order: 'Lista de materiales',
       cautions: 'Precauciones, y lo que se da por hecho',
     },

@@ -2,7 +2,7 @@ import type { KeyedSize } from '../../drawing/dimension/board.ts';
 import type { Mark } from '../../drawing/marks.ts';
 import type { Plan } from '../../drawing/plan.ts';
 import type { Job } from '../../job/job.ts';
-import type { Note, Station, Ticket } from '../../takeoff/figure.ts';
+import type { Note, Station, Ticket, TicketTable } from '../../takeoff/figure.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { tickets } from '../../takeoff/tickets.ts';
 import { codeBlocks } from '../code/codeBlocks.ts';
@@ -11,6 +11,7 @@ import type { Rect } from '../page.ts';
 import type { PageKind } from '../pageKinds.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { asBuiltBlocks } from './asBuilt.ts';
+import { POUR_TABLES } from './batchBlocks.ts';
 import { type Block, flow, heading, paragraph, subheading } from './blocks.ts';
 import {
   columnsOf,
@@ -65,7 +66,9 @@ export function listPages(
   const notes = takeoff.notes.filter(isHere);
   const blocks = [
     ...notesBlocks(job, notes, 'stop', width, plain, options),
-    ...(wanted.has('order') ? materialBlocks(job, takeoff, apart, width, plain, options) : []),
+    ...(wanted.has('order')
+      ? materialBlocks(job, takeoff, wanted, apart, width, plain, options)
+      : []),
     ...(wanted.has('cautions')
       ? [
           ...notesBlocks(job, notes, 'caution', width, plain, options),
@@ -97,17 +100,19 @@ function codeOnList(
 function materialBlocks(
   job: Job,
   takeoff: Takeoff,
+  wanted: ReadonlySet<PageKind>,
   apart: readonly Station[],
   width: number,
   plain: Plain,
   options: SheetOptions,
 ): readonly Block[] {
+  const isHere = ({ key }: TicketTable) => !(wanted.has('pour') && POUR_TABLES.includes(key));
   const stations = tickets(job, takeoff).filter(({ figures }) => figures.length > 0);
   if (stations.length === 0) return [];
   return [
     heading(options.words.sheet.layout.materialList, width),
     ...stations.flatMap((ticket) => {
-      const tables = apart.includes(ticket.station) ? [] : ticket.tables;
+      const tables = apart.includes(ticket.station) ? [] : ticket.tables.filter(isHere);
       return ticketBlocks(job, { ...ticket, tables }, width, plain, options);
     }),
   ];

@@ -1,4 +1,5 @@
 import { formsSheetEn } from './formsSheetEn.ts';
+import { pourSheetEn } from './pourSheetEn.ts';
 import { sectionsSheetEn } from './sectionsSheetEn.ts';
 import { steelSheetEn } from './steelSheetEn.ts';
 
@@ -120,6 +121,7 @@ export const layoutEn = {
     },
   },
   forms: formsSheetEn,
+  pour: pourSheetEn,
   steel: steelSheetEn,
   sections: sectionsSheetEn,
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',

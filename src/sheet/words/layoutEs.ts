@@ -1,6 +1,7 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { formsSheetEs } from './formsSheetEs.ts';
 import type { LayoutWords } from './layout.ts';
+import { pourSheetEs } from './pourSheetEs.ts';
 import { sectionsSheetEs } from './sectionsSheetEs.ts';
 import { steelSheetEs } from './steelSheetEs.ts';
 
@@ -118,6 +119,7 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
       },
     },
     forms: formsSheetEs(terms),
+    pour: pourSheetEs(terms),
     steel: steelSheetEs,
     sections: sectionsSheetEs,
     lettersMissing: 'Una letra que esta tipografía no tiene se imprime como “?”.',

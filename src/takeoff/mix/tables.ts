@@ -5,6 +5,7 @@ import type { NetPour } from '../outline/pour.ts';
 import {
   area,
   bagVolume,
+  bagYield,
   halfBags,
   length,
   number,
@@ -50,7 +51,7 @@ export function batchTable(practices: Practices, mix: MixResult): TicketTable {
       number(which),
       ...bags.map(halfBags),
       ...(withWater && water ? [waterVolume(water.least), waterVolume(water.most)] : []),
-      bagVolume(made),
+      bagYield(made),
       halfBags(bagsSoFar),
       bagVolume(madeSoFar),
     ]),
