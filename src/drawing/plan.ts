@@ -277,6 +277,7 @@ function layerOf(
       return bare(joints ? drawStrip(joints, scale.gridPerMm) : []);
     case 'ground':
     case 'mix':
+    case 'order':
       return bare([]);
     default:
       return station satisfies never;

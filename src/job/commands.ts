@@ -10,6 +10,7 @@ import { type PinStake, pinStake } from './commands/pinStake.ts';
 import { type RemoveCorner, removeCorner } from './commands/removeCorner.ts';
 import { type RemoveFeature, removeFeature } from './commands/removeFeature.ts';
 import { type RemoveStake, removeStake } from './commands/removeStake.ts';
+import { type SetBid, setBid } from './commands/setBid.ts';
 import { type SetCloseOut, setCloseOut } from './commands/setCloseOut.ts';
 import { type SetEdgeDirection, setEdgeDirection } from './commands/setEdgeDirection.ts';
 import { type SetEdgeLength, setEdgeLength } from './commands/setEdgeLength.ts';
@@ -18,6 +19,7 @@ import { type SetLumber, setLumber } from './commands/setLumber.ts';
 import { type SetMeshStock, setMeshStock } from './commands/setMeshStock.ts';
 import { type SetPourLog, setPourLog } from './commands/setPourLog.ts';
 import { type SetPractices, setPractices } from './commands/setPractices.ts';
+import { type SetPrices, setPrices } from './commands/setPrices.ts';
 import { type SetRise, setRise } from './commands/setRise.ts';
 import { type SetRound, setRound } from './commands/setRound.ts';
 import { type SetText, type SetUnits, setText, setUnits } from './commands/setText.ts';
@@ -51,6 +53,8 @@ export type Command =
   | SetMeshStock
   | SetWeather
   | SetLumber
+  | SetPrices
+  | SetBid
   | PinStake
   | RemoveStake
   | FreeStake
@@ -120,6 +124,10 @@ function carryOut(job: Job, command: Command): Outcome {
       return drawJoints(job, command);
     case 'set-practices':
       return setPractices(job, command);
+    case 'set-prices':
+      return setPrices(job, command);
+    case 'set-bid':
+      return setBid(job, command);
     case 'set-lumber':
       return setLumber(job, command);
     case 'pin-stake':

@@ -178,7 +178,6 @@ export function defaultPractices(): Practices {
     weather: defaultWeatherPractices(),
 
     placing: defaultPlacing(),
-
     waste: {
       by: 'parts',
       // Ten percent: a military estimating manual.

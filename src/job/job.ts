@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 import type { Grid } from '../units/grid.ts';
 import type { Money } from '../units/money.ts';
+import type { Bid, OrderPractices } from './order.ts';
 import type { PlacingPractices, Weather, WeatherPractices } from './placing.ts';
 import type { CloseOut, PourDayPractices, PourLog } from './pourLog.ts';
 
@@ -446,6 +447,8 @@ export interface Practices {
   readonly weather: WeatherPractices;
 
   readonly placing: PlacingPractices;
+  /** Absent until something of it is changed: see orderOf. */
+  readonly order?: OrderPractices;
 
   /** The allowance on top of the net. Each part of it is taken of the net alone, and none of another. */
   readonly waste: {
@@ -510,6 +513,8 @@ export interface Job {
   /** Absent: nobody has typed any. */
   readonly weather?: Weather;
   readonly ground: GroundSaid;
+  /** Absent until something of it is written: see bidOf. */
+  readonly bid?: Bid;
   /** Next number for a feature or corner id (`f7`, `c12`); only grows. */
   readonly nextId: number;
   /** Once something of the pour was tapped. */

@@ -1,9 +1,10 @@
 import type { Problem } from '../units/result.ts';
+import { orderDoubles } from './bidProblems.ts';
 import type { Practices } from './job.ts';
 
 /** What is wrong between practices that are right one by one. `at` stands before each place. */
 export function practiceProblems(
-  { mix, waste, pourDay }: Practices,
+  { mix, waste, pourDay, order }: Practices,
   at: string,
 ): readonly Problem[] {
   const place = (name: string) => (at === '' ? name : `${at}.${name}`);
@@ -39,5 +40,5 @@ export function practiceProblems(
       problems.push({ code: 'field-no-such-mix', where, facts: { mix: id } });
     }
   }
-  return problems;
+  return [...problems, ...(order ? orderDoubles(order, place('order.')) : [])];
 }

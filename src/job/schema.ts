@@ -4,6 +4,7 @@ import { FOOT, INCH, METRE } from '../units/grid.ts';
 import { MOST_MONEY } from '../units/money.ts';
 import { isolationSchema, jointsSchema, jointUse } from './jointsSchema.ts';
 import { mixSchema, wasteSchema } from './mixSchema.ts';
+import { bidSchema, orderSchema } from './orderSchema.ts';
 import { placingSchema, weatherPracticesSchema, weatherSchema } from './placingSchema.ts';
 import { closeOutSchema, pourDaySchema, pourLogSchema } from './pourLogSchema.ts';
 import { id, positive, text, whole } from './schemaParts.ts';
@@ -127,6 +128,7 @@ export const practicesSchema = v.strictObject({
   mix: mixSchema,
   weather: weatherPracticesSchema,
   placing: placingSchema,
+  order: v.exactOptional(orderSchema),
   waste: wasteSchema,
   pourDay: v.exactOptional(pourDaySchema),
 });
@@ -194,6 +196,7 @@ export const jobSchemaParts = v.strictObject({
   weather: v.exactOptional(weatherSchema),
   handStakes: v.pipe(v.array(handStakeSchema), v.maxLength(MOST_HAND_STAKES)),
   ground: groundSchema,
+  bid: v.exactOptional(bidSchema),
   nextId: whole(1, Number.MAX_SAFE_INTEGER),
   pourLog: v.exactOptional(pourLogSchema),
   closeOut: v.exactOptional(closeOutSchema),

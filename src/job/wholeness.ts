@@ -1,4 +1,5 @@
 import type { Problem } from '../units/result.ts';
+import { bidDoubles } from './bidProblems.ts';
 import { raisedNextId, usedIds } from './ids.ts';
 import type { Job } from './job.ts';
 import { stockIdProblems } from './lumberProblems.ts';
@@ -21,6 +22,7 @@ export function wholenessProblems(job: Job): readonly Problem[] {
     ...handStakeProblems(job),
     ...readingProblems(job),
     ...practiceProblems(job.practices, 'job.practices'),
+    ...(job.bid ? bidDoubles(job.bid, 'job.bid.') : []),
   ];
 }
 

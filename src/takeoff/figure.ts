@@ -64,7 +64,7 @@ export interface Working {
   /** Symbols, the same in every language: `V = A × t`. */
   readonly formula: string;
   readonly inputs: readonly WorkingInput[];
-  readonly rounding: 'none' | 'up' | 'up-each' | 'nearest';
+  readonly rounding: 'none' | 'up' | 'up-each' | 'nearest' | 'cent';
   /** Ids from tests/references, or the two honest words. */
   readonly source: readonly (string | 'common-practice' | 'geometry' | 'user')[];
   /** Steps worth showing line by line, e.g. one per form run. */
@@ -91,7 +91,7 @@ export interface Figure {
 }
 
 /** Stations of the day (vocabulary: only those built are listed). */
-export type Station = 'ground' | 'forms' | 'steel' | 'joints' | 'mix';
+export type Station = 'ground' | 'forms' | 'steel' | 'joints' | 'mix' | 'order';
 
 /** Figures of one station in reading order. */
 export interface Ticket {

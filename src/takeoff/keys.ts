@@ -29,6 +29,14 @@ import {
   type MixTableKey,
 } from './mix/keys.ts';
 import type {
+  OrderColumnKey,
+  OrderCountUnit,
+  OrderFigureKey,
+  OrderInputKey,
+  OrderTableKey,
+  OrderTermKey,
+} from './order/keys.ts';
+import type {
   StakeColumnKey,
   StakeFigureKey,
   StakeInputKey,
@@ -85,7 +93,8 @@ export type FigureKey =
   | LayoutFigureKey
   | BoardFigureKey
   | StakeFigureKey
-  | WeatherFigureKey;
+  | WeatherFigureKey
+  | OrderFigureKey;
 
 /** Inputs of workings that are no figures themselves. */
 export const INPUT_KEYS = [
@@ -113,7 +122,8 @@ export type InputKey =
   | JointInputKey
   | MixInputKey
   | SteelInputKey
-  | WeatherInputKey;
+  | WeatherInputKey
+  | OrderInputKey;
 
 export const TABLE_KEYS = ['runs', 'bags-by-mix'] as const;
 export type TableKey =
@@ -123,7 +133,8 @@ export type TableKey =
   | StakeTableKey
   | JointTableKey
   | MixTableKey
-  | SteelTableKey;
+  | SteelTableKey
+  | OrderTableKey;
 
 export const COLUMN_KEYS = [
   'mark',
@@ -147,7 +158,8 @@ export type ColumnKey =
   | StakeColumnKey
   | JointColumnKey
   | MixColumnKey
-  | SteelColumnKey;
+  | SteelColumnKey
+  | OrderColumnKey;
 
 /** What is counted. */
 export const COUNT_UNITS = [
@@ -173,7 +185,8 @@ export type CountUnit =
   | BoardCountUnit
   | JointCountUnit
   | MixCountUnit
-  | SteelCountUnit;
+  | SteelCountUnit
+  | OrderCountUnit;
 
 /** Words that stand in a table's cell. Edge kinds are words too. */
 export const TERM_KEYS = ['straight', 'curved'] as const;
@@ -183,4 +196,5 @@ export type TermKey =
   | BoardTermKey
   | StakeTermKey
   | JointTermKey
-  | SteelTermKey;
+  | SteelTermKey
+  | OrderTermKey;

@@ -10,6 +10,7 @@ import type {
   JointProof,
   Panel,
 } from './joints/layout.ts';
+import type { OrderResult } from './order/orderResult.ts';
 import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
 import type { BarCuts } from './steel/barCutting.ts';
 import type { BarLine, BarRange } from './steel/barLines.ts';
@@ -380,5 +381,6 @@ export interface Takeoff {
   readonly joints?: JointsResult;
   readonly mix?: MixResult;
   readonly weather?: WeatherResult;
+  readonly order?: OrderResult;
   readonly notes: readonly Note[];
 }

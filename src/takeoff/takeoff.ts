@@ -7,6 +7,7 @@ import { jointEnds } from './joints/jointEnds.ts';
 import { joints } from './joints/joints.ts';
 import { mix } from './mix/mix.ts';
 import { tradeNote } from './notes.ts';
+import { order } from './order/order.ts';
 import { LEAST_TOLERANCE } from './outline/layout.ts';
 import { netPour } from './outline/netPour.ts';
 import { pourPolygons } from './pourPolygons.ts';
@@ -48,7 +49,7 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   const bags = slab.figured ? mix(practices, slab.figured) : NOTHING;
   const day = weather(job);
 
-  return {
+  const soFar: Takeoff = {
     pour,
     ...part('forms', forms.figured),
     ...part('boards', lumber.figured),
@@ -57,15 +58,19 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
     ...part('joints', jointed.figured),
     ...part('volume', slab.figured),
     ...part('mix', bags.figured),
-    ...part('weather', day.figured),
     notes: [
       ...outline.notes,
       tradeNote('ground', 'assumption', 'local-code'),
       ...(forms.figured ? formNotes(practices, pour, forms.figured) : []),
-      ...[forms, lumber, staked, reinforced, jointed, slab, bags, day].flatMap(
-        ({ notes }) => notes,
-      ),
+      ...[forms, lumber, staked, reinforced, jointed, slab, bags].flatMap(({ notes }) => notes),
     ],
+  };
+  const ordered = order(job, soFar);
+  return {
+    ...soFar,
+    ...part('weather', day.figured),
+    ...part('order', ordered.figured),
+    notes: [...soFar.notes, ...day.notes, ...ordered.notes],
   };
 }
 

@@ -8,6 +8,7 @@ import { jointFigures } from './joints/figures.ts';
 import { jointTables } from './joints/tables.ts';
 import { mixFigures } from './mix/figures.ts';
 import { bagsTable, batchTable, checkpointTable, readingsTable } from './mix/tables.ts';
+import { orderTicket } from './order/ticket.ts';
 import type { Takeoff } from './result.ts';
 import { stakeFigures } from './stakes/figures.ts';
 import { stakeList } from './stakes/stakeList.ts';
@@ -27,7 +28,7 @@ export function tickets(job: Job, takeoff: Takeoff): readonly Ticket[] {
   return STATIONS.map((station) => ticketOf(job, takeoff, station));
 }
 
-const STATIONS: readonly Station[] = ['ground', 'forms', 'steel', 'joints', 'mix'];
+const STATIONS: readonly Station[] = ['ground', 'forms', 'steel', 'joints', 'mix', 'order'];
 
 /** The ticket of one station alone: see tickets. */
 export function ticketOf(job: Job, takeoff: Takeoff, station: Station): Ticket {
@@ -80,4 +81,5 @@ const FIGURED: Readonly<
         : []),
     ],
   }),
+  order: (_, takeoff, job) => orderTicket(job, takeoff),
 };

@@ -21,7 +21,7 @@ import { hugeJob } from './jobs.ts';
 /** One frame at 60 a second. */
 const FRAME_MS = 1000 / 60;
 const FRAMES = 60;
-const STATIONS: readonly Station[] = ['ground', 'forms', 'steel', 'joints', 'mix'];
+const STATIONS: readonly Station[] = ['ground', 'forms', 'steel', 'joints', 'mix', 'order'];
 
 function middle(call: (frame: number) => unknown): number {
   const times = Array.from({ length: FRAMES }, (_, frame) => {

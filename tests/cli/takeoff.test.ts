@@ -9,6 +9,7 @@ import { blankJob } from '../../src/job/start.ts';
 import { jobFromLink } from '../../src/storage/link/jobLink.ts';
 import { BOARD_FIGURE_KEYS } from '../../src/takeoff/boards/keys.ts';
 import { FIGURE_KEYS } from '../../src/takeoff/keys.ts';
+import { ORDER_FIGURE_KEYS } from '../../src/takeoff/order/keys.ts';
 import { STAKE_FIGURE_KEYS } from '../../src/takeoff/stakes/keys.ts';
 import { chance } from '../random/chance.ts';
 
@@ -68,7 +69,12 @@ describe('takeoff', () => {
       from: 'your practices',
     });
     for (const { key } of figures)
-      expect([...FIGURE_KEYS, ...BOARD_FIGURE_KEYS, ...STAKE_FIGURE_KEYS]).toContain(key);
+      expect([
+        ...FIGURE_KEYS,
+        ...BOARD_FIGURE_KEYS,
+        ...STAKE_FIGURE_KEYS,
+        ...ORDER_FIGURE_KEYS,
+      ]).toContain(key);
     expect(said.notes[0]).toHaveProperty('text');
     expect(said.parts.mix.totalBags).toBe(59);
   });

@@ -26,7 +26,7 @@ test('opens on the sample job with its figures, and every station has a ticket',
 }) => {
   await openSample(page);
   await expect(page.getByRole('button', { name: new RegExp(demoJob().name) })).toBeVisible();
-  for (const place of ['ground', 'forms', 'steel', 'joints', 'mix'] as const) {
+  for (const place of ['ground', 'forms', 'steel', 'joints', 'mix', 'order'] as const) {
     await go(page, place);
     const ticket = page.getByRole('heading', { name: `${words.app.places[place]} ticket` });
     await expect(ticket).toBeVisible();

@@ -45,7 +45,15 @@ for (const [name, viewport] of Object.entries(SIZES)) {
         page.evaluate(
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );
-      for (const place of ['ground', 'forms', 'steel', 'joints', 'mix', 'sheet'] as const) {
+      for (const place of [
+        'ground',
+        'forms',
+        'steel',
+        'joints',
+        'mix',
+        'order',
+        'sheet',
+      ] as const) {
         await go(page, place);
         expect(await sideways(), place).toBeLessThanOrEqual(0);
       }

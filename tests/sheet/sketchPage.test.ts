@@ -27,7 +27,7 @@ function rectangle(length: number, width: number): Job {
 }
 
 describe('the sketch as a picture', () => {
-  test.each(['ground', 'forms', 'steel', 'joints', 'mix'] as const)(
+  test.each(['ground', 'forms', 'steel', 'joints', 'mix', 'order'] as const)(
     '%s: all that is drawn is on the page, and the page fits the paper',
     (station) => {
       const { page } = sketched(demoJob(), station);

@@ -22,6 +22,7 @@ test('has every part of the sample job, and nothing stands in the way', () => {
       'joints',
       'mix',
       'notes',
+      'order',
       'pour',
       'stakes',
       'steel',

@@ -5,6 +5,7 @@ import { blankJob } from '../../src/job/start.ts';
 import { BOARD_FIGURE_KEYS } from '../../src/takeoff/boards/keys.ts';
 import type { Figure, Quantity } from '../../src/takeoff/figure.ts';
 import { FIGURE_KEYS, INPUT_KEYS } from '../../src/takeoff/keys.ts';
+import { ORDER_FIGURE_KEYS } from '../../src/takeoff/order/keys.ts';
 import { STAKE_FIGURE_KEYS } from '../../src/takeoff/stakes/keys.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { tickets } from '../../src/takeoff/tickets.ts';
@@ -41,14 +42,18 @@ function amount(quantity: Quantity): number {
 describe('tickets', () => {
   test('are in the order of the day, one a station', () => {
     const stations = tickets(demoJob(), takeoff(demoJob())).map(({ station }) => station);
-    expect(stations).toEqual(['ground', 'forms', 'steel', 'joints', 'mix']);
+    expect(stations).toEqual(['ground', 'forms', 'steel', 'joints', 'mix', 'order']);
   });
 
   test('hold every figure there is, once', () => {
-    const apart: readonly string[] = [...BOARD_FIGURE_KEYS, ...STAKE_FIGURE_KEYS];
+    const apart: readonly string[] = [
+      ...BOARD_FIGURE_KEYS,
+      ...STAKE_FIGURE_KEYS,
+      ...ORDER_FIGURE_KEYS,
+    ];
     const all = figuresOf(fullJob()).map(({ key }) => key);
     expect(new Set(all).size).toBe(all.length);
-    // Which of the boards' and the stakes' there are hangs on the job: see their own tests.
+    // Which of the boards', the stakes' and the order's there are hangs on the job: see their own tests.
     const keys = all.filter((key) => !apart.includes(key));
     // The same goes for mesh off the roll or off the truck, for bars, dowels, sealant, ground readings and half bags: see their own tests.
     const others =

@@ -12,6 +12,9 @@ const PATHS: Readonly<Record<Place, string>> = {
   joints: 'M2 8h8v9H2zM14 8h8v9h-8zM12 5v15',
   // A bag, tied.
   mix: 'M8 3h8l-2 4c4 2 5 5 5 8 0 4-2 6-7 6s-7-2-7-6c0-3 1-6 5-8zM9 7h6',
+  // A truck with its bed loaded.
+  order:
+    'M2 6h12v10H2zM14 9h5l3 4v3h-8M5 6V3h6v3M4 18a2 2 0 1 0 4 0 2 2 0 1 0-4 0M16 18a2 2 0 1 0 4 0 2 2 0 1 0-4 0',
   // A folded sheet with its drawing.
   sheet: 'M5 2h10l4 4v16H5zM15 2v4h4M8 11h8v7H8zM8 14h4v4',
   // A barrow.

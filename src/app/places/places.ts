@@ -15,6 +15,7 @@ export const PLACES: readonly Place[] = [
   'steel',
   'joints',
   'mix',
+  'order',
   'sheet',
   'pour-day',
 ];

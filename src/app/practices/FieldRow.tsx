@@ -4,6 +4,7 @@ import type { Money } from '../../units/money.ts';
 import { priceReading } from '../boards/readings.ts';
 import { ChooseField } from '../ChooseField.tsx';
 import { useWords } from '../SessionContext.ts';
+import { askedReading } from './askedReading.ts';
 import type { Field } from './field.ts';
 import { readingOf, readSign } from './reading.ts';
 import { sayReading } from './sayReading.ts';
@@ -64,6 +65,19 @@ export function FieldRow({ field, practices, units, onPractices }: FieldRowProps
           {...priceReading(field.get(practices) ?? undefined, practices.currency)}
           say={(problem) => sayReading(words, problem)}
           onValue={(price) => onPractices(field.put(practices, price))}
+          inputMode="decimal"
+        />
+      );
+    }
+    if (field.kind === 'asked') {
+      const { unit, ...reading } = askedReading(field, field.get(practices), units);
+      return (
+        <TypedField<number | null>
+          label={label}
+          {...reading}
+          unit={says.units[unit]}
+          say={(problem) => sayReading(words, problem)}
+          onValue={(value) => onPractices(field.put(practices, value))}
           inputMode="decimal"
         />
       );

@@ -7,6 +7,9 @@ import { FormDepthOffer } from './FormDepthOffer.tsx';
 import { FIELDS } from './fields.ts';
 import { FORM_GROUPS } from './formFields.ts';
 import { MixFields } from './MixFields.tsx';
+import { ORDER_GROUPS } from './orderFields.ts';
+
+const GROUPS = { forms: FORM_GROUPS, order: ORDER_GROUPS } as const;
 
 /** Where the depth of the pour matters. */
 const DEPTH_PLACES: readonly Place[] = ['ground', 'forms', 'mix'];
@@ -28,8 +31,8 @@ export function PracticesPanel() {
       <h2 className="visually-hidden">{words.practices.of(words.places[place])}</h2>
       <p className="field-note">{words.practices.intro}</p>
       {DEPTH_PLACES.includes(place) ? <FormDepthOffer onPractices={put} /> : null}
-      {place === 'forms' ? (
-        <FieldGroups groups={FORM_GROUPS} practices={practices} units={units} onPractices={put} />
+      {place === 'forms' || place === 'order' ? (
+        <FieldGroups groups={GROUPS[place]} practices={practices} units={units} onPractices={put} />
       ) : (
         FIELDS[place]
           .filter(({ shown }) => shown?.(practices) ?? true)

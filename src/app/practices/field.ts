@@ -51,8 +51,19 @@ export type Field =
   | (Named & Kept<BoardSize> & { readonly kind: 'board' })
   | (Named & Kept<string> & { readonly kind: 'choice'; readonly choices: readonly ChoiceKey[] })
   | (Named & Kept<string> & { readonly kind: 'sign' })
+  | AskedField
   /** null: not known. */
   | (Named & Kept<Money | null> & { readonly kind: 'price' });
+
+/** A plain number of a unit that stands behind it, or null: not known, and not guessed. */
+export type AskedField = Named &
+  Kept<number | null> & {
+    readonly kind: 'asked';
+    readonly unit: MeasuredIn;
+    readonly least: number;
+    readonly most: number;
+    readonly whole?: boolean;
+  };
 
 interface Kept<T> {
   readonly get: (practices: Practices) => T;

@@ -49,8 +49,8 @@ const MINIMUM_BAGS: Field = {
   put: (practices, minimumBags) => ({ ...practices, waste: { ...practices.waste, minimumBags } }),
 };
 
-/** The practices that bear on each place's ticket. Forms have theirs in groups; mixes and the blend have their own form. */
-export const FIELDS: Readonly<Record<Exclude<Place, 'forms'>, readonly Field[]>> = {
+/** The practices that bear on each place's ticket. Forms and the order have theirs in groups; mixes and the blend have their own form. */
+export const FIELDS: Readonly<Record<Exclude<Place, 'forms' | 'order'>, readonly Field[]>> = {
   ground: [
     THICKNESS,
     ...THICKENED_FIELDS,

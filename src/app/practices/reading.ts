@@ -17,7 +17,7 @@ export interface Reading {
 
 type TypedFieldKind = Exclude<
   Field,
-  { readonly kind: 'yes-no' | 'board' | 'choice' | 'sign' | 'price' }
+  { readonly kind: 'yes-no' | 'board' | 'choice' | 'sign' | 'price' | 'asked' }
 >;
 
 /** kg per square metre in one pound per hundred square feet. */

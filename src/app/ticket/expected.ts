@@ -8,4 +8,5 @@ export const EXPECTED: Readonly<Record<Station, readonly FigureKey[]>> = {
   steel: ['mesh-sheets', 'mesh-rows'],
   joints: ['joint-length', 'strip-length', 'strip-pieces'],
   mix: ['net-volume', 'bags', 'batches'],
+  order: ['order-lines', 'order-money'],
 };

@@ -16,6 +16,7 @@ const parts: Readonly<Record<keyof Job, string>> = {
   pourLog: 'the pour as it went',
   closeOut: 'the close-out',
   ground: 'the ground readings',
+  bid: 'the bid',
   nextId: 'numbers',
 };
 

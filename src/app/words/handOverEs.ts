@@ -17,6 +17,7 @@ const parts: Readonly<Record<keyof Job, string>> = {
   pourLog: 'el colado como fue',
   closeOut: 'el cierre',
   ground: 'las lecturas del suelo',
+  bid: 'la oferta',
   nextId: 'números',
 };
 

@@ -1,6 +1,7 @@
 import { practicesEdgeEn } from './practicesEdgeEn.ts';
 import { practicesFormsEn } from './practicesFormsEn.ts';
 import { practicesJointsEn } from './practicesJointsEn.ts';
+import { practicesOrderEn } from './practicesOrderEn.ts';
 import { practicesPourDayEn } from './practicesPourDayEn.ts';
 import { practicesSteelEn } from './practicesSteelEn.ts';
 
@@ -19,6 +20,7 @@ export const practicesEn = {
     plain: '',
     ...practicesJointsEn.units,
     ...practicesPourDayEn.units,
+    ...practicesOrderEn.units,
     psi: 'psi',
     megapascals: 'MPa',
     millionPsi: 'million psi',
@@ -34,12 +36,14 @@ export const practicesEn = {
     stakes: 'Stakes',
     bearing: 'What the board bears',
     fastening: 'Nails or screws',
+    ...practicesOrderEn.groups,
   },
   choices: {
     'duplex-nails': 'Duplex nails',
     screws: 'Screws',
     ...practicesJointsEn.choices,
     ...practicesSteelEn.choices,
+    ...practicesOrderEn.choices,
   },
   sign: 'Type the sign alone, like $: four letters at most, no digits.',
   fields: {
@@ -50,6 +54,7 @@ export const practicesEn = {
     ...practicesJointsEn.fields,
     ...practicesSteelEn.fields,
     ...practicesPourDayEn.fields,
+    ...practicesOrderEn.fields,
     mixName: { label: 'Mix' },
     bagWeight: { label: 'Bag weight' },
     bagYield: { label: 'One bag makes' },
@@ -93,6 +98,7 @@ export const practicesEn = {
     ...practicesJointsEn.notes,
     ...practicesSteelEn.notes,
     ...practicesPourDayEn.notes,
+    ...practicesOrderEn.notes,
     bags: {
       says: 'Yield is what the bag says: 80 lb makes about 0.60 ft³, 60 lb 0.45, 50 lb 0.375, 40 lb 0.30. Pages that promise 2/3 ft³ are 11 % too hopeful.',
       source: 'As printed on bags and in published tables.',

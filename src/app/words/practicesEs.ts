@@ -3,6 +3,7 @@ import { practicesEdgeEs } from './practicesEdgeEs.ts';
 import type { practicesEn } from './practicesEn.ts';
 import { practicesFormsEs } from './practicesFormsEs.ts';
 import { practicesJointsEs } from './practicesJointsEs.ts';
+import { practicesOrderEs } from './practicesOrderEs.ts';
 import { practicesPourDayEs } from './practicesPourDayEs.ts';
 import { practicesSteelEs } from './practicesSteelEs.ts';
 
@@ -10,6 +11,7 @@ import { practicesSteelEs } from './practicesSteelEs.ts';
 export function practicesEs(terms: TermsEs): typeof practicesEn {
   const { form, bag } = terms;
   const practicesEdge = practicesEdgeEs(terms);
+  const practicesOrder = practicesOrderEs(terms);
   const practicesForms = practicesFormsEs(terms);
   const practicesPourDay = practicesPourDayEs(terms);
   return {
@@ -26,6 +28,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       plain: '',
       ...practicesJointsEs.units,
       ...practicesPourDay.units,
+      ...practicesOrder.units,
       psi: 'psi',
       megapascals: 'MPa',
       millionPsi: 'millones de psi',
@@ -41,12 +44,14 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       stakes: 'Estacas',
       bearing: 'Lo que aguanta la tabla',
       fastening: 'Clavos o tornillos',
+      ...practicesOrder.groups,
     },
     choices: {
       'duplex-nails': 'Clavos de dos cabezas',
       screws: 'Tornillos',
       ...practicesJointsEs.choices,
       ...practicesSteelEs.choices,
+      ...practicesOrder.choices,
     },
     sign: 'Escriba solo el signo, como $: cuatro letras a lo más, sin dígitos.',
     fields: {
@@ -57,6 +62,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesJointsEs.fields,
       ...practicesSteelEs.fields,
       ...practicesPourDay.fields,
+      ...practicesOrder.fields,
       mixName: { label: 'Mezcla' },
       bagWeight: { label: `Peso ${bag.of}` },
       bagYield: { label: `Rinde cada ${bag.one}` },
@@ -100,6 +106,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesJointsEs.notes,
       ...practicesSteelEs.notes,
       ...practicesPourDay.notes,
+      ...practicesOrder.notes,
       bags: {
         says: `El rendimiento es lo que dice ${bag.the}: 80 lb da unos 0.60 ft³, 60 lb 0.45, 50 lb 0.375, 40 lb 0.30. Las páginas que prometen 2/3 ft³ se pasan 11 %.`,
         source: `Como viene impreso en ${bag.theMany} y en tablas publicadas.`,

@@ -107,7 +107,10 @@ function materialBlocks(
   options: SheetOptions,
 ): readonly Block[] {
   const isHere = ({ key }: TicketTable) => !(wanted.has('pour') && POUR_TABLES.includes(key));
-  const stations = tickets(job, takeoff).filter(({ figures }) => figures.length > 0);
+  // The order repeats what the other tickets ask for: it has a page of its own.
+  const stations = tickets(job, takeoff).filter(
+    ({ station, figures }) => station !== 'order' && figures.length > 0,
+  );
   if (stations.length === 0) return [];
   return [
     heading(options.words.sheet.layout.materialList, width),

@@ -11,6 +11,7 @@ import { layoutTerms } from './layoutTradeEn.ts';
 import { measuresEn } from './measuresEn.ts';
 import { mixCounts } from './mixEn.ts';
 import { notes } from './notesEn.ts';
+import { orderCounts, orderTerms } from './orderEn.ts';
 import { bounds, expected, problems } from './problemsEn.ts';
 import { sources } from './sourcesEn.ts';
 import { stakeTerms } from './stakesEn.ts';
@@ -24,6 +25,7 @@ const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: 
   ...jointCounts,
   ...mixCounts,
   ...steelCounts,
+  ...orderCounts,
   box: { one: 'box', many: 'boxes' },
   corner: { one: 'corner', many: 'corners' },
   kicker: { one: 'kicker', many: 'kickers' },
@@ -52,6 +54,7 @@ const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
   ...jointTerms,
   ...layoutTerms,
   ...steelTerms,
+  ...orderTerms,
   ...stakeTerms,
 };
 
@@ -61,6 +64,7 @@ const stations: Readonly<Record<Station, string>> = {
   steel: 'Steel',
   joints: 'Joints',
   mix: 'Mix',
+  order: 'Order',
 };
 
 const weights: Readonly<Record<Note['weight'], string>> = {
@@ -74,6 +78,7 @@ const rounding: Readonly<Record<Working['rounding'], string>> = {
   up: 'Rounded up to a whole one',
   'up-each': 'Each one rounded up, then added',
   nearest: 'To the nearest cubic millimetre',
+  cent: 'Each line to the nearest cent, half a cent up; sums are exact',
 };
 
 const from: Readonly<Record<WorkingInput['from'], string>> = {

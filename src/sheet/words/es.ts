@@ -9,6 +9,7 @@ import { layoutTradeEs } from './layoutTradeEs.ts';
 import { measuresEs } from './measuresEs.ts';
 import { mixEs } from './mixEs.ts';
 import { notesEs } from './notesEs.ts';
+import { orderEs } from './orderEs.ts';
 import { boundsEs, expectedEs, problemsEs } from './problemsEs.ts';
 import { sourcesEs } from './sourcesEs.ts';
 import { stakesEs } from './stakesEs.ts';
@@ -30,6 +31,7 @@ import type { Words } from './words.ts';
 export const es = (terms: TermsEs): Words => {
   const boards = boardsEs(terms);
   const stakes = stakesEs(terms);
+  const order = orderEs(terms);
   const layoutTrade = layoutTradeEs(terms);
   return {
     ...figuresEs(terms),
@@ -41,6 +43,7 @@ export const es = (terms: TermsEs): Words => {
       ...jointsEs.counts,
       ...mixEs(terms).counts,
       ...steelEs.counts,
+      ...order.counts,
       box: { one: 'caja', many: 'cajas' },
       corner: { one: 'esquina', many: 'esquinas' },
       kicker: { one: 'pie de amigo', many: 'pies de amigo' },
@@ -68,6 +71,7 @@ export const es = (terms: TermsEs): Words => {
       ...jointsEs.terms,
       ...layoutTrade.terms,
       ...steelEs.terms,
+      ...order.terms,
       ...stakes.terms,
     },
     stations: {
@@ -76,6 +80,7 @@ export const es = (terms: TermsEs): Words => {
       steel: 'Acero',
       joints: 'Juntas',
       mix: 'Mezcla',
+      order: 'Pedido',
     },
     weights: {
       stop: 'No deja seguir',
@@ -87,6 +92,7 @@ export const es = (terms: TermsEs): Words => {
       up: 'Redondeado hacia arriba al entero',
       'up-each': 'Cada uno redondeado hacia arriba, luego sumados',
       nearest: 'Al milímetro cúbico más cercano',
+      cent: 'Cada línea al centavo más cercano, el medio hacia arriba; las sumas son exactas',
     },
     from: {
       sketch: 'del croquis',

@@ -9,6 +9,8 @@ import {
   layoutTables,
 } from './layoutTradeEn.ts';
 import { mixColumns, mixFigureNames, mixFormulas, mixInputs, mixTables } from './mixEn.ts';
+import { orderColumns, orderTables } from './orderEn.ts';
+import { orderFigures, orderFormulas, orderInputs } from './orderFiguresEn.ts';
 import { stakeColumns, stakeFigures, stakeFormulas, stakeInputs, stakeTables } from './stakesEn.ts';
 import { steelColumns, steelFigures, steelFormulas, steelInputs, steelTables } from './steelEn.ts';
 import { thickenedFigures, thickenedFormulas, thickenedInputs } from './thickenedEn.ts';
@@ -45,6 +47,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   ...layoutFigures,
   ...mixFigureNames,
   ...steelFigures,
+  ...orderFigures,
   ...stakeFigures,
   ...thickenedFigures,
   ...weatherFigures,
@@ -86,6 +89,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   ...layoutFormulas,
   ...mixFormulas,
   ...steelFormulas,
+  ...orderFormulas,
   ...stakeFormulas,
   ...thickenedFormulas,
   ...weatherFormulas,
@@ -106,6 +110,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   ...layoutInputs,
   ...mixInputs,
   ...steelInputs,
+  ...orderInputs,
   ...stakeInputs,
   ...thickenedInputs,
   ...weatherInputs,
@@ -119,6 +124,7 @@ export const tables: Readonly<Record<TableKey, string>> = {
   ...layoutTables,
   ...mixTables,
   ...steelTables,
+  ...orderTables,
   ...stakeTables,
 };
 
@@ -141,5 +147,6 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   ...layoutColumns,
   ...mixColumns,
   ...steelColumns,
+  ...orderColumns,
   ...stakeColumns,
 };

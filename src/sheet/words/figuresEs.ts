@@ -4,6 +4,8 @@ import type { columns, figures, formulas, inputs, tables } from './figuresEn.ts'
 import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { mixEs } from './mixEs.ts';
+import { orderEs } from './orderEs.ts';
+import { orderFiguresEs } from './orderFiguresEs.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
 import { thickenedEs } from './thickenedEs.ts';
@@ -23,6 +25,8 @@ export function figuresEs(terms: TermsEs): FigureWords {
   const boards = boardsEs(terms);
   const mix = mixEs(terms);
   const stakes = stakesEs(terms);
+  const order = orderEs(terms);
+  const orderFigures = orderFiguresEs(terms);
   const thickened = thickenedEs(terms);
   const weather = weatherEs(terms);
   const layoutTrade = layoutTradeEs(terms);
@@ -57,6 +61,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...layoutTrade.figures,
       ...mix.figures,
       ...steelEs.figures,
+      ...orderFigures.figures,
       ...stakes.figures,
       ...thickened.figures,
       ...weather.figures,
@@ -94,6 +99,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...layoutTrade.formulas,
       ...mix.formulas,
       ...steelEs.formulas,
+      ...orderFigures.formulas,
       ...stakes.formulas,
       ...thickened.formulas,
       ...weather.formulas,
@@ -112,6 +118,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...layoutTrade.inputs,
       ...mix.inputs,
       ...steelEs.inputs,
+      ...orderFigures.inputs,
       ...stakes.inputs,
       ...thickened.inputs,
       ...weather.inputs,
@@ -124,6 +131,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...layoutTrade.tables,
       ...mix.tables,
       ...steelEs.tables,
+      ...order.tables,
       ...stakes.tables,
     },
     columns: {
@@ -145,6 +153,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...layoutTrade.columns,
       ...mix.columns,
       ...steelEs.columns,
+      ...order.columns,
       ...stakes.columns,
     },
   };

@@ -5,6 +5,7 @@ import { boardNotes } from './boardsEn.ts';
 import { jointNotes } from './jointsEn.ts';
 import { layoutNotes } from './layoutTradeEn.ts';
 import { mixNotes } from './mixEn.ts';
+import { orderNotes } from './orderNotesEn.ts';
 import { stakeNotes } from './stakesEn.ts';
 import { steelNotes } from './steelEn.ts';
 import { thickenedNotes } from './thickenedEn.ts';
@@ -117,6 +118,7 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   ...layoutNotes,
   ...mixNotes,
   ...steelNotes,
+  ...orderNotes,
   ...stakeNotes,
   ...thickenedNotes,
   ...weatherNotes,

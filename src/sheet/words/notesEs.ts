@@ -4,6 +4,7 @@ import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { mixEs } from './mixEs.ts';
 import type { notes } from './notesEn.ts';
+import { orderNotesEs } from './orderNotesEs.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
 import { thickenedEs } from './thickenedEs.ts';
@@ -103,6 +104,7 @@ export function notesEs(terms: TermsEs): typeof notes {
     ...layoutTradeEs(terms).notes,
     ...mixEs(terms).notes,
     ...steelEs.notes,
+    ...orderNotesEs(terms),
     ...stakesEs(terms).notes,
     ...thickenedEs(terms).notes,
     ...weatherEs(terms).notes,

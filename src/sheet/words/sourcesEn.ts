@@ -23,6 +23,12 @@ export const sources = {
   'ready-mix-joints': 'Ready-mix association advice: isolate slabs from walls, steps and posts',
   'stake-spacing-article': 'Trade article: stakes no more than 3 ft apart for 2x4 and 2x6 forms',
   'surveying-text-coordinate-area': 'Open surveying textbook: area by coordinates',
+  'critical-ratio':
+    'Econometrica 19 (1951), Optimal Inventory Policy: one order for an unsure need',
+  'pallet-bags': 'Published tables of bags on a pallet',
+  'shrink-factor-highway':
+    'US federal lands highway design manual, 9.4.C: shrink and swell factors',
+  'wheelbarrow-1908': 'Concrete Construction: Methods and Costs (1908): wheeling',
   'dowel-tables': 'Published tables of dowels by slab thickness; they disagree',
   'rebar-sizes': 'Published tables of bar sizes (ASTM A615)',
   'subgrade-drag-note': 'Industry note: subgrade drag formula, steel in slabs on ground',

@@ -27,6 +27,13 @@ export const sourcesEs = ({ form }: TermsEs): typeof sources => ({
     'Consejo de la asociación de concreto premezclado: aislar losas de paredes, escalones y postes',
   'stake-spacing-article': `Artículo del oficio: estacas a no más de 3 ft en ${form.many} de 2x4 y 2x6`,
   'surveying-text-coordinate-area': 'Libro abierto de topografía: área por coordenadas',
+  'critical-ratio':
+    'Econometrica 19 (1951), Optimal Inventory Policy: un solo pedido para algo incierto, en inglés',
+  'pallet-bags': 'Tablas publicadas de piezas por tarima',
+  'shrink-factor-highway':
+    'Manual de diseño de caminos federales de EE. UU., 9.4.C: factores de contracción y abundamiento',
+  'wheelbarrow-1908':
+    'Concrete Construction: Methods and Costs (1908): acarreo en carretilla, en inglés',
   'dowel-tables': 'Tablas publicadas de pasajuntas por espesor de losa; no coinciden',
   'rebar-sizes': 'Tablas publicadas de medidas de varilla (ASTM A615)',
   'subgrade-drag-note':

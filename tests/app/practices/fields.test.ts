@@ -2,24 +2,38 @@ import { describe, expect, test } from 'vitest';
 import type { Field } from '../../../src/app/practices/field.ts';
 import { FIELDS } from '../../../src/app/practices/fields.ts';
 import { FORM_GROUPS } from '../../../src/app/practices/formFields.ts';
+import { ORDER_GROUPS } from '../../../src/app/practices/orderFields.ts';
 import { type Reading, readingOf, readSign } from '../../../src/app/practices/reading.ts';
 import { practicesEn } from '../../../src/app/words/practicesEn.ts';
 import { apply } from '../../../src/job/commands.ts';
-import { defaultPractices } from '../../../src/job/defaults.ts';
+import { defaultPractices as plainPractices } from '../../../src/job/defaults.ts';
 import type { Practices, UnitStyle } from '../../../src/job/job.ts';
+import { orderOf } from '../../../src/job/orderDefaults.ts';
 import { USUAL_POUR_DAY } from '../../../src/job/pourDay.ts';
 import { blankJob } from '../../../src/job/start.ts';
 import { INCH, PSI } from '../../../src/units/grid.ts';
 
+/** With those written out that a job leaves out until one of them is changed. */
+function defaultPractices(): Practices {
+  const plain = plainPractices();
+  return { ...plain, order: orderOf(plain) };
+}
+
 const UNITS: readonly UnitStyle[] = ['feet-inches', 'decimal-feet', 'metric'];
 const FORMS = FORM_GROUPS.flatMap(({ fields }) => fields);
-const ALL: readonly (readonly [string, Field])[] = [...FORMS, ...Object.values(FIELDS).flat()].map(
-  (field) => [field.key, field],
-);
+const ORDER = ORDER_GROUPS.flatMap(({ fields }) => fields);
+const ALL: readonly (readonly [string, Field])[] = [
+  ...FORMS,
+  ...ORDER,
+  ...Object.values(FIELDS).flat(),
+].map((field) => [field.key, field]);
 
-type Typed = Extract<Field, { readonly get: (practices: Practices) => number }>;
+type Typed = Exclude<
+  Extract<Field, { readonly get: (practices: Practices) => number }>,
+  { readonly kind: 'asked' }
+>;
 function isTyped(field: Field): field is Typed {
-  return !['yes-no', 'board', 'choice', 'sign', 'price'].includes(field.kind);
+  return !['yes-no', 'board', 'choice', 'sign', 'price', 'asked'].includes(field.kind);
 }
 const TYPED = ALL.flatMap(([key, field]) => (isTyped(field) ? [[key, field] as const] : []));
 
@@ -124,6 +138,7 @@ function changedBy(field: Field, practices: Practices): Practices {
     case 'sign':
       return field.put(practices, '€');
     case 'price':
+    case 'asked':
       return field.put(practices, (field.get(practices) ?? 0) + 100);
     default:
       return field.put(practices, field.get(practices) * 2 + 1);

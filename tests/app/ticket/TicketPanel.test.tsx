@@ -102,7 +102,7 @@ describe('ticket', () => {
   });
 
   it('opens every figure of every station to a working with its source', () => {
-    for (const station of ['ground', 'forms', 'steel', 'joints', 'mix'] as const) {
+    for (const station of ['ground', 'forms', 'steel', 'joints', 'mix', 'order'] as const) {
       show(demoJob(), station);
       const rows = [...page.querySelectorAll<HTMLDetailsElement>('details.figure')];
       expect(rows.length).toBeGreaterThan(0);
