@@ -9,7 +9,7 @@ export const orderFigures: Readonly<Record<OrderFigureKey, string>> = {
   'retarder-area': 'Vapour retarder, laps and all',
   'cure-volume': 'Curing compound',
   'spare-ratio': 'Pays to be sure that bags last',
-  'bags-expected': 'Bags used on the average',
+  'spare-average': 'Bags used on the average',
   'bags-to-take': 'Bags to take',
   'spare-bags': 'Spare bags beyond the mix ticket',
   pallets: 'Whole pallets',
@@ -44,7 +44,7 @@ export const orderFormulas: Readonly<Record<OrderFigureKey, string>> = {
   'cure-volume': 'Net area by what the compound covers.',
   'spare-ratio':
     'What one bag too few costs, as a share of that and of what one too many costs: so sure it pays to be.',
-  'bags-expected': 'Bags for the net volume, and what is used beyond it on the average.',
+  'spare-average': 'Bags for the net volume, and what is used beyond it on the average.',
   'bags-to-take':
     'Average use, and so many deviations more that the bags last as surely as it pays. From a few jobs of one’s own, Student’s distribution and one job more stand for the normal one.',
   'spare-bags': 'Bags to take, less those of the mix ticket; never less than nothing.',

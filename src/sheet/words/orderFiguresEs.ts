@@ -19,7 +19,7 @@ export function orderFiguresEs({ bag }: TermsEs): OrderFigureWords {
       'retarder-area': 'Barrera de vapor, con traslapes',
       'cure-volume': 'Compuesto de curado',
       'spare-ratio': `Conviene estar seguro de que alcancen ${bag.theMany}`,
-      'bags-expected': `${bag.Many} que se usan en promedio`,
+      'spare-average': `${bag.Many} que se usan en promedio`,
       'bags-to-take': `${bag.Many} que hay que llevar`,
       'spare-bags': `${bag.Many} de reserva, además del boleto de mezcla`,
       pallets: 'Tarimas completas',
@@ -53,7 +53,7 @@ export function orderFiguresEs({ bag }: TermsEs): OrderFigureWords {
         'Área neta, aumentada por lo que los traslapes quitan del ancho de cada rollo. Los bordes doblados no están incluidos.',
       'cure-volume': 'Área neta entre lo que cubre el compuesto.',
       'spare-ratio': `Lo que cuesta que falte ${bag.a}, como parte de eso y de lo que cuesta que sobre: así de seguro conviene estar.`,
-      'bags-expected': `${bag.Many} para el volumen neto, y lo que en promedio se usa de más.`,
+      'spare-average': `${bag.Many} para el volumen neto, y lo que en promedio se usa de más.`,
       'bags-to-take':
         'El uso promedio y tantas desviaciones más como convenga para que alcance. Con pocos trabajos propios, la distribución de Student y un trabajo más toman el lugar de la normal.',
       'spare-bags': `${bag.Many} que hay que llevar, menos las cantidades del boleto de mezcla; nunca menos que nada.`,

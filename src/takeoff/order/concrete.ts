@@ -40,7 +40,12 @@ export function bagOrder(job: Job, mix: MixResult): BagOrder | undefined {
     ? spareBags(mix.net / meanYield(blend), rules, { short, over: Math.round(over) })
     : undefined;
   const total = Math.max(mix.totalBags, by?.take ?? 0);
-  const bags = splitBags(total, blend).map((count, i) => ({ mix: blend[i]!.mix, count }));
+  // What the mix's ticket opens, and the spare ones in the blend's parts.
+  const spare = splitBags(total - mix.totalBags, blend);
+  const bags = mix.bags.map(({ bags: opened }, i) => ({
+    mix: blend[i]!.mix,
+    count: opened + spare[i]!,
+  }));
   const pallets = added(
     bags.map(({ mix: { weight }, count }) => {
       const on = bagsOnPallet(weight, rules.perPallet);

@@ -8,7 +8,7 @@ export const ORDER_FIGURE_KEYS = [
   'retarder-area',
   'cure-volume',
   'spare-ratio',
-  'bags-expected',
+  'spare-average',
   'bags-to-take',
   'spare-bags',
   'pallets',

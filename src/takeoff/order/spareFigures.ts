@@ -38,10 +38,10 @@ function takeFigures(
       }),
     },
     {
-      key: 'bags-expected',
+      key: 'spare-average',
       value: count(by.expected, 'bag'),
       working: () => ({
-        of: 'bags-expected',
+        of: 'spare-average',
         formula: 'μ = n₀ · (1 + b)',
         inputs: [practice('bags-over', share(rules.over))],
         rounding: 'none',
@@ -55,7 +55,7 @@ function takeFigures(
         of: 'bags-to-take',
         formula: known ? 'Q = ⌈μ + t(q) · σ · √(1 + 1 ÷ m)⌉' : 'Q = ⌈μ + z(q) · σ⌉',
         inputs: [
-          { key: 'bags-expected', value: count(by.expected, 'bag'), from: 'figure' },
+          { key: 'spare-average', value: count(by.expected, 'bag'), from: 'figure' },
           practice('bags-spread', share(rules.spread)),
           practice('spread-jobs', count(rules.jobs, 'job')),
           { key: 'spare-quantile', value: number(by.quantile), from: 'worked-out' },
