@@ -5,6 +5,8 @@ export interface Girth {
   readonly length: number;
   readonly width: number;
   readonly narrowest: number;
+  /** Direction of the length, radians. */
+  readonly way: number;
 }
 
 /**
@@ -13,7 +15,7 @@ export interface Girth {
  */
 export function girthOf(ring: Ring): Girth {
   const hull = hullOf(ring);
-  let best = { length: 0, width: 0 };
+  let best = { length: 0, width: 0, way: 0 };
   let girth = Number.POSITIVE_INFINITY;
   let narrowest = Number.POSITIVE_INFINITY;
   for (let i = 0; i < hull.length; i++) {
@@ -37,7 +39,11 @@ export function girthOf(ring: Ring): Girth {
     if (depth < narrowest) narrowest = depth;
     if (across + depth >= girth) continue;
     girth = across + depth;
-    best = { length: Math.max(across, depth), width: Math.min(across, depth) };
+    best = {
+      length: Math.max(across, depth),
+      width: Math.min(across, depth),
+      way: across < depth ? Math.atan2(dx, -dy) : Math.atan2(dy, dx),
+    };
   }
   return { ...best, narrowest: hull.length > 2 ? narrowest : 0 };
 }

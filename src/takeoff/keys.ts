@@ -36,6 +36,14 @@ import type {
   OrderTableKey,
   OrderTermKey,
 } from './order/keys.ts';
+import {
+  PLACING_FIGURE_KEYS,
+  type PlacingColumnKey,
+  type PlacingCountUnit,
+  type PlacingInputKey,
+  type PlacingTableKey,
+  type PlacingTermKey,
+} from './placing/keys.ts';
 import type {
   StakeColumnKey,
   StakeFigureKey,
@@ -87,6 +95,7 @@ export const FIGURE_KEYS = [
   ...MIX_FIGURE_KEYS,
   ...JOINT_FIGURE_KEYS,
   ...STEEL_FIGURE_KEYS,
+  ...PLACING_FIGURE_KEYS,
 ] as const;
 export type FigureKey =
   | (typeof FIGURE_KEYS)[number]
@@ -119,6 +128,7 @@ export type InputKey =
   | LayoutInputKey
   | BoardInputKey
   | StakeInputKey
+  | PlacingInputKey
   | JointInputKey
   | MixInputKey
   | SteelInputKey
@@ -131,6 +141,7 @@ export type TableKey =
   | LayoutTableKey
   | BoardTableKey
   | StakeTableKey
+  | PlacingTableKey
   | JointTableKey
   | MixTableKey
   | SteelTableKey
@@ -156,6 +167,7 @@ export type ColumnKey =
   | LayoutColumnKey
   | BoardColumnKey
   | StakeColumnKey
+  | PlacingColumnKey
   | JointColumnKey
   | MixColumnKey
   | SteelColumnKey
@@ -183,6 +195,7 @@ export const COUNT_UNITS = [
 export type CountUnit =
   | (typeof COUNT_UNITS)[number]
   | BoardCountUnit
+  | PlacingCountUnit
   | JointCountUnit
   | MixCountUnit
   | SteelCountUnit
@@ -195,6 +208,7 @@ export type TermKey =
   | LayoutTermKey
   | BoardTermKey
   | StakeTermKey
+  | PlacingTermKey
   | JointTermKey
   | SteelTermKey
   | OrderTermKey;

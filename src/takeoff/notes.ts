@@ -4,6 +4,7 @@ import type { Note, Quantity, Station } from './figure.ts';
 import { JOINT_NOTE_CODES } from './joints/keys.ts';
 import { MIX_NOTE_CODES } from './mix/keys.ts';
 import { ORDER_NOTE_CODES } from './order/keys.ts';
+import { PLACING_NOTE_CODES } from './placing/keys.ts';
 import { STAKE_NOTE_CODES } from './stakes/keys.ts';
 import { STEEL_NOTE_CODES } from './steel/keys.ts';
 import { WEATHER_NOTE_CODES } from './weather/keys.ts';
@@ -51,6 +52,7 @@ export const TRADE_NOTE_CODES = [
   ...STEEL_NOTE_CODES,
   ...WEATHER_NOTE_CODES,
   ...ORDER_NOTE_CODES,
+  ...PLACING_NOTE_CODES,
 ] as const;
 export type TradeNoteCode = (typeof TRADE_NOTE_CODES)[number];
 

@@ -80,6 +80,16 @@ export function lineLoad(newtonsPerMetre: number): Quantity {
   return { of: 'line-load', newtonsPerMetre };
 }
 
+/** @param minutes a span of time */
+export function time(minutes: number): Quantity {
+  return { of: 'time', minutes };
+}
+
+/** @param grid2PerHour square grid units in an hour */
+export function areaRate(grid2PerHour: number): Quantity {
+  return { of: 'area-rate', grid2PerHour };
+}
+
 export function temperature(celsius: number): Quantity {
   return { of: 'temperature', celsius };
 }

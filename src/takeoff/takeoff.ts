@@ -10,6 +10,7 @@ import { tradeNote } from './notes.ts';
 import { order } from './order/order.ts';
 import { LEAST_TOLERANCE } from './outline/layout.ts';
 import { netPour } from './outline/netPour.ts';
+import { placing } from './placing/placing.ts';
 import { pourPolygons } from './pourPolygons.ts';
 import type { Takeoff } from './result.ts';
 import type { Searched } from './searched.ts';
@@ -48,6 +49,17 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   const slab = slabVolume(practices, pour, job.ground.depthBy, ground);
   const bags = slab.figured ? mix(practices, slab.figured) : NOTHING;
   const day = weather(job);
+  const placed =
+    slab.figured && bags.figured
+      ? placing(job, {
+          pour,
+          polygons,
+          slab: slab.figured,
+          bags: bags.figured,
+          joints: jointed.figured,
+          weather: day.figured,
+        })
+      : NOTHING;
 
   const soFar: Takeoff = {
     pour,
@@ -69,8 +81,9 @@ export function takeoff(job: Job, searched: Searched = {}): Takeoff {
   return {
     ...soFar,
     ...part('weather', day.figured),
+    ...part('placing', placed.figured),
     ...part('order', ordered.figured),
-    notes: [...soFar.notes, ...day.notes, ...ordered.notes],
+    notes: [...soFar.notes, ...day.notes, ...placed.notes, ...ordered.notes],
   };
 }
 

@@ -9,6 +9,8 @@ import { jointTables } from './joints/tables.ts';
 import { mixFigures } from './mix/figures.ts';
 import { bagsTable, batchTable, checkpointTable, readingsTable } from './mix/tables.ts';
 import { orderTicket } from './order/ticket.ts';
+import { placingFigures } from './placing/figures.ts';
+import { placingTables } from './placing/tables.ts';
 import type { Takeoff } from './result.ts';
 import { stakeFigures } from './stakes/figures.ts';
 import { stakeList } from './stakes/stakeList.ts';
@@ -63,7 +65,7 @@ const FIGURED: Readonly<
     figures: joints ? jointFigures(practices, joints) : [],
     tables: joints ? jointTables(job, joints) : [],
   }),
-  mix: (practices, { pour, volume, mix, joints, weather }) => ({
+  mix: (practices, { pour, volume, mix, joints, weather, placing }) => ({
     figures: [
       ...(pour && volume ? volumeFigures(pour, volume) : []),
       ...(pour && volume && volume.formDepth !== volume.thickness
@@ -71,6 +73,7 @@ const FIGURED: Readonly<
         : []),
       ...(volume && mix ? mixFigures(practices, volume, mix) : []),
       ...(weather ? weatherFigures(practices, weather) : []),
+      ...(placing ? placingFigures(practices, placing) : []),
     ],
     tables: [
       ...(volume ? readingsTable(volume) : []),
@@ -79,6 +82,7 @@ const FIGURED: Readonly<
       ...(pour && volume && mix
         ? [checkpointTable(practices, pour, volume, mix, joints?.layout)]
         : []),
+      ...(placing ? placingTables(placing, joints) : []),
     ],
   }),
   order: (_, takeoff, job) => orderTicket(job, takeoff),

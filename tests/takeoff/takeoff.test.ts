@@ -23,6 +23,7 @@ test('has every part of the sample job, and nothing stands in the way', () => {
       'mix',
       'notes',
       'order',
+      'placing',
       'pour',
       'stakes',
       'steel',

@@ -34,6 +34,10 @@ function amount(quantity: Quantity): number {
       return quantity.kg;
     case 'count':
       return quantity.count;
+    case 'time':
+      return quantity.minutes;
+    case 'area-rate':
+      return quantity.grid2PerHour;
     default:
       throw new Error(quantity.of);
   }

@@ -12,6 +12,7 @@ import { measuresEn } from './measuresEn.ts';
 import { mixCounts } from './mixEn.ts';
 import { notes } from './notesEn.ts';
 import { orderCounts, orderTerms } from './orderEn.ts';
+import { placingCounts, placingTerms } from './placingEn.ts';
 import { bounds, expected, problems } from './problemsEn.ts';
 import { sources } from './sourcesEn.ts';
 import { stakeTerms } from './stakesEn.ts';
@@ -24,6 +25,7 @@ const counts: Readonly<Record<CountUnit, { readonly one: string; readonly many: 
   ...boardCounts,
   ...jointCounts,
   ...mixCounts,
+  ...placingCounts,
   ...steelCounts,
   ...orderCounts,
   box: { one: 'box', many: 'boxes' },
@@ -56,6 +58,7 @@ const terms: Readonly<Record<EdgeKind | TermKey, string>> = {
   ...steelTerms,
   ...orderTerms,
   ...stakeTerms,
+  ...placingTerms,
 };
 
 const stations: Readonly<Record<Station, string>> = {

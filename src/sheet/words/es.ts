@@ -10,6 +10,7 @@ import { measuresEs } from './measuresEs.ts';
 import { mixEs } from './mixEs.ts';
 import { notesEs } from './notesEs.ts';
 import { orderEs } from './orderEs.ts';
+import { placingEs } from './placingEs.ts';
 import { boundsEs, expectedEs, problemsEs } from './problemsEs.ts';
 import { sourcesEs } from './sourcesEs.ts';
 import { stakesEs } from './stakesEs.ts';
@@ -33,6 +34,7 @@ export const es = (terms: TermsEs): Words => {
   const stakes = stakesEs(terms);
   const order = orderEs(terms);
   const layoutTrade = layoutTradeEs(terms);
+  const placing = placingEs(terms);
   return {
     ...figuresEs(terms),
     isOne: (count) => count === 1,
@@ -42,6 +44,7 @@ export const es = (terms: TermsEs): Words => {
       ...boards.counts,
       ...jointsEs.counts,
       ...mixEs(terms).counts,
+      ...placing.counts,
       ...steelEs.counts,
       ...order.counts,
       box: { one: 'caja', many: 'cajas' },
@@ -73,6 +76,7 @@ export const es = (terms: TermsEs): Words => {
       ...steelEs.terms,
       ...order.terms,
       ...stakes.terms,
+      ...placing.terms,
     },
     stations: {
       ground: 'Terreno',

@@ -11,6 +11,13 @@ import {
 import { mixColumns, mixFigureNames, mixFormulas, mixInputs, mixTables } from './mixEn.ts';
 import { orderColumns, orderTables } from './orderEn.ts';
 import { orderFigures, orderFormulas, orderInputs } from './orderFiguresEn.ts';
+import {
+  placingColumns,
+  placingFigures,
+  placingFormulas,
+  placingInputs,
+  placingTables,
+} from './placingEn.ts';
 import { stakeColumns, stakeFigures, stakeFormulas, stakeInputs, stakeTables } from './stakesEn.ts';
 import { steelColumns, steelFigures, steelFormulas, steelInputs, steelTables } from './steelEn.ts';
 import { thickenedFigures, thickenedFormulas, thickenedInputs } from './thickenedEn.ts';
@@ -51,6 +58,7 @@ export const figures: Readonly<Record<FigureKey, string>> = {
   ...stakeFigures,
   ...thickenedFigures,
   ...weatherFigures,
+  ...placingFigures,
 };
 
 /** How each figure is reached, in words. */
@@ -93,6 +101,7 @@ export const formulas: Readonly<Record<FigureKey, string>> = {
   ...stakeFormulas,
   ...thickenedFormulas,
   ...weatherFormulas,
+  ...placingFormulas,
 };
 
 /** Inputs of workings that are no figures themselves. */
@@ -114,6 +123,7 @@ export const inputs: Readonly<Record<InputKey, string>> = {
   ...stakeInputs,
   ...thickenedInputs,
   ...weatherInputs,
+  ...placingInputs,
 };
 
 export const tables: Readonly<Record<TableKey, string>> = {
@@ -126,6 +136,7 @@ export const tables: Readonly<Record<TableKey, string>> = {
   ...steelTables,
   ...orderTables,
   ...stakeTables,
+  ...placingTables,
 };
 
 export const columns: Readonly<Record<ColumnKey, string>> = {
@@ -149,4 +160,5 @@ export const columns: Readonly<Record<ColumnKey, string>> = {
   ...steelColumns,
   ...orderColumns,
   ...stakeColumns,
+  ...placingColumns,
 };

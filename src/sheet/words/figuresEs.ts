@@ -6,6 +6,7 @@ import { layoutTradeEs } from './layoutTradeEs.ts';
 import { mixEs } from './mixEs.ts';
 import { orderEs } from './orderEs.ts';
 import { orderFiguresEs } from './orderFiguresEs.ts';
+import { placingEs } from './placingEs.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
 import { thickenedEs } from './thickenedEs.ts';
@@ -29,6 +30,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
   const orderFigures = orderFiguresEs(terms);
   const thickened = thickenedEs(terms);
   const weather = weatherEs(terms);
+  const placing = placingEs(terms);
   const layoutTrade = layoutTradeEs(terms);
   return {
     figures: {
@@ -65,6 +67,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...stakes.figures,
       ...thickened.figures,
       ...weather.figures,
+      ...placing.figures,
     },
     formulas: {
       'net-area':
@@ -103,6 +106,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...stakes.formulas,
       ...thickened.formulas,
       ...weather.formulas,
+      ...placing.formulas,
     },
     inputs: {
       'board-depth': 'Alto real de la tabla',
@@ -122,6 +126,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...stakes.inputs,
       ...thickened.inputs,
       ...weather.inputs,
+      ...placing.inputs,
     },
     tables: {
       runs: `Tramos de ${form.one}`,
@@ -133,6 +138,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...steelEs.tables,
       ...order.tables,
       ...stakes.tables,
+      ...placing.tables,
     },
     columns: {
       mark: 'Marca',
@@ -155,6 +161,7 @@ export function figuresEs(terms: TermsEs): FigureWords {
       ...steelEs.columns,
       ...order.columns,
       ...stakes.columns,
+      ...placing.columns,
     },
   };
 }

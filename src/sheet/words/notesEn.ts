@@ -6,6 +6,7 @@ import { jointNotes } from './jointsEn.ts';
 import { layoutNotes } from './layoutTradeEn.ts';
 import { mixNotes } from './mixEn.ts';
 import { orderNotes } from './orderNotesEn.ts';
+import { placingNotes } from './placingEn.ts';
 import { stakeNotes } from './stakesEn.ts';
 import { steelNotes } from './steelEn.ts';
 import { thickenedNotes } from './thickenedEn.ts';
@@ -122,4 +123,5 @@ export const notes: Readonly<Record<OutlineNoteCode | TradeNoteCode | LayoutNote
   ...stakeNotes,
   ...thickenedNotes,
   ...weatherNotes,
+  ...placingNotes,
 };

@@ -5,6 +5,7 @@ import { layoutTradeEs } from './layoutTradeEs.ts';
 import { mixEs } from './mixEs.ts';
 import type { notes } from './notesEn.ts';
 import { orderNotesEs } from './orderNotesEs.ts';
+import { placingEs } from './placingEs.ts';
 import { stakesEs } from './stakesEs.ts';
 import { steelEs } from './steelEs.ts';
 import { thickenedEs } from './thickenedEs.ts';
@@ -108,5 +109,6 @@ export function notesEs(terms: TermsEs): typeof notes {
     ...stakesEs(terms).notes,
     ...thickenedEs(terms).notes,
     ...weatherEs(terms).notes,
+    ...placingEs(terms).notes,
   };
 }

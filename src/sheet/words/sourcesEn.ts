@@ -40,6 +40,7 @@ export const sources = {
   'evaporation-uncertainty-2020':
     'Later paper (2020): the whole method is good to about 40% either way',
   'evaporation-limits': 'Public building specifications for cold and hot weather',
+  'barrow-book-1908': 'Concrete Construction: Methods and Costs (1908): barrow loads and trips',
   'common-practice': 'Common practice, no published source',
   geometry: 'Geometry',
   user: 'Your own setting',

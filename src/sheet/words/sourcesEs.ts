@@ -45,6 +45,8 @@ export const sourcesEs = ({ form }: TermsEs): typeof sources => ({
   'evaporation-uncertainty-2020':
     'Artículo posterior (2020): todo el método vale un 40% de más o de menos',
   'evaporation-limits': 'Especificaciones públicas de construcción para tiempo frío y caluroso',
+  'barrow-book-1908':
+    'Libro del oficio sobre costos del concreto (1908): cargas y viajes de carretilla',
   'common-practice': 'Práctica común, sin fuente publicada',
   geometry: 'Geometría',
   user: 'Ajuste suyo',

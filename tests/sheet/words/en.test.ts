@@ -17,6 +17,7 @@ import { wasteByShare } from '../../published/slabs.ts';
 import { BOARD_TROUBLES } from '../../takeoff/boards/boardJobs.ts';
 import { JOINT_TROUBLES } from '../../takeoff/joints/jointJobs.ts';
 import { MIX_TROUBLES } from '../../takeoff/mix/mixJobs.ts';
+import { PLACING_JOBS } from '../../takeoff/placing/placingJobs.ts';
 import { spacings } from '../../takeoff/spacings.ts';
 import { STAKE_JOBS } from '../../takeoff/stakes/stakeJobs.ts';
 import { STEEL_TROUBLES } from '../../takeoff/steel/steelJobs.ts';
@@ -127,6 +128,7 @@ function troubled(): readonly Job[] {
     ...Object.values(JOINT_TROUBLES),
     ...Object.values(STAKE_JOBS),
     ...Object.values(WEATHER_JOBS),
+    ...Object.values(PLACING_JOBS),
   ];
 }
 

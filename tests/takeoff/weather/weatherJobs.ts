@@ -1,7 +1,7 @@
-import { demoJob } from '../../../src/job/demo.ts';
 import type { Job } from '../../../src/job/job.ts';
 import type { Weather } from '../../../src/job/placing.ts';
 import { fromFahrenheit, MILE_KM } from '../../../src/units/temperature.ts';
+import { evenly, pad, TEN_BY_TWELVE } from '../placing/placingJobs.ts';
 
 /** A day in °F, percent and mph. */
 export function day(air: number, concrete: number, humidity: number, mph: number): Weather {
@@ -13,9 +13,9 @@ export function day(air: number, concrete: number, humidity: number, mph: number
   };
 }
 
-const sample = (weather: Weather): Job => ({ ...demoJob(), weather });
+const sample = (weather: Weather): Job => ({ ...evenly([pad(...TEN_BY_TWELVE)]), weather });
 
-/** The sample job in all kinds of weather: between them every note of it is given. */
+/** A pad in all kinds of weather: between them every note of it is given. */
 export const WEATHER_JOBS: Readonly<Record<string, Job>> = {
   'hot and dry': sample(day(90, 90, 30, 10)),
   breezy: sample(day(75, 75, 50, 14)),
