@@ -12,7 +12,7 @@ import type {
 } from './joints/layout.ts';
 import type { OrderResult } from './order/orderResult.ts';
 import type { EdgeKind, NetPour, PourEdge } from './outline/pour.ts';
-import type { PlacingResult } from './placing/placing.ts';
+import type { PlacingResult } from './placing/placingResult.ts';
 import type { BarCuts } from './steel/barCutting.ts';
 import type { BarLine, BarRange } from './steel/barLines.ts';
 import type { MeshNeed } from './steel/bound.ts';

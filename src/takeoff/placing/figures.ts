@@ -11,7 +11,7 @@ import {
   area as squares,
   time,
 } from '../quantity.ts';
-import type { PlacingResult } from './placing.ts';
+import type { PlacingResult } from './placingResult.ts';
 import { stripMark } from './stripMark.ts';
 
 /** How the pour goes by the clock, and the strips that it is struck off in. */

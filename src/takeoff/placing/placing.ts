@@ -1,7 +1,6 @@
 import type { Polygon } from '../../geometry/point.ts';
 import type { BagMix, Job, Practices } from '../../job/job.ts';
 import type { PlacingPractices } from '../../job/placing.ts';
-import type { Grid } from '../../units/grid.ts';
 import { mix as figureMix } from '../mix/mix.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
@@ -9,31 +8,14 @@ import { length } from '../quantity.ts';
 import type { JointsResult, MixResult, VolumeResult } from '../result.ts';
 import { setFactorAt, type WeatherResult } from '../weather/weather.ts';
 import { batchVolumes } from './batchVolumes.ts';
-import { type Means, type Offer, offersFor } from './offers.ts';
-import { type BatchWork, batchWork, minutesABatch } from './pace.ts';
+import { type Means, offersFor } from './offers.ts';
+import { batchWork, minutesABatch } from './pace.ts';
 import { placingNotes } from './placingNotes.ts';
-import { type Given, isInTrouble, type Plan, planPour } from './plan.ts';
-import { type Reach, reachOf } from './reach.ts';
+import type { PlacingResult } from './placingResult.ts';
+import { type Given, isInTrouble, planPour } from './plan.ts';
+import { reachOf } from './reach.ts';
 import { MOST_BATCHES } from './rules.ts';
 import { spanOf } from './strips.ts';
-
-/** How the pour goes: strips, the clock, and what helps where it goes wrong. */
-export interface PlacingResult extends Plan {
-  /** Initial and final set of the blend at 70 °F, minutes, and whether it is the faster of two mixes'. */
-  readonly set: { readonly initial: number; readonly final: number; readonly fastest: boolean };
-  readonly setFactor: number;
-  /** Of a full batch: hand-work, minutes to the next with all hands, and the area that it covers. */
-  readonly batch: {
-    readonly work: BatchWork;
-    readonly minutes: number;
-    readonly volume: number;
-    readonly area: number;
-  };
-  /** The widest strip that the board in hand strikes off. */
-  readonly span: Grid;
-  readonly reach: Reach;
-  readonly offers: readonly Offer[];
-}
 
 /** What placing is figured from, besides the job: what came before it in the day. */
 interface Before {

@@ -3,7 +3,7 @@ import type { Note } from '../figure.ts';
 import { tradeNote } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
 import { count, length, list, text, time } from '../quantity.ts';
-import type { PlacingResult } from './placing.ts';
+import type { PlacingResult } from './placingResult.ts';
 import { isInTrouble } from './plan.ts';
 import { stripMark } from './stripMark.ts';
 

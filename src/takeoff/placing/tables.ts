@@ -3,7 +3,7 @@ import { jointMark } from '../joints/marks.ts';
 import { area, count, length, list, temperature, term, text, time } from '../quantity.ts';
 import type { JointsResult } from '../result.ts';
 import type { Offer } from './offers.ts';
-import type { PlacingResult } from './placing.ts';
+import type { PlacingResult } from './placingResult.ts';
 import { stripMark } from './stripMark.ts';
 
 /** Strips in their order with the clock, and what helps where it goes wrong. */
