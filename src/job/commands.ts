@@ -15,6 +15,7 @@ import { type SetCloseOut, setCloseOut } from './commands/setCloseOut.ts';
 import { type SetEdgeDirection, setEdgeDirection } from './commands/setEdgeDirection.ts';
 import { type SetEdgeLength, setEdgeLength } from './commands/setEdgeLength.ts';
 import { type SetFeature, setFeature } from './commands/setFeature.ts';
+import { type SetGround, setGround } from './commands/setGround.ts';
 import { type SetLumber, setLumber } from './commands/setLumber.ts';
 import { type SetMeshStock, setMeshStock } from './commands/setMeshStock.ts';
 import { type SetPourLog, setPourLog } from './commands/setPourLog.ts';
@@ -51,6 +52,7 @@ export type Command =
   | SetPractices
   | DrawJoints
   | SetMeshStock
+  | SetGround
   | SetWeather
   | SetLumber
   | SetPrices
@@ -138,6 +140,8 @@ function carryOut(job: Job, command: Command): Outcome {
       return freeStake(job, command);
     case 'free-stakes':
       return freeStakes(job);
+    case 'set-ground':
+      return setGround(job, command);
     case 'set-mesh-stock':
       return setMeshStock(job, command);
     case 'set-pour-log':

@@ -76,6 +76,14 @@ function cubicUnit(word: string, style: LengthStyle): Ratio | null {
     case 'gallon':
     case 'gallons':
       return ratio(BigInt(CUBIC_INCHES_IN_A_GALLON) * BigInt(FOOT) ** 3n, 1728n);
+    case 'qt':
+    case 'quart':
+    case 'quarts':
+      return ratio(BigInt(CUBIC_INCHES_IN_A_GALLON) * BigInt(FOOT) ** 3n, 1728n * 4n);
+    case 'pt':
+    case 'pint':
+    case 'pints':
+      return ratio(BigInt(CUBIC_INCHES_IN_A_GALLON) * BigInt(FOOT) ** 3n, 1728n * 8n);
     default:
       return null;
   }
@@ -83,7 +91,7 @@ function cubicUnit(word: string, style: LengthStyle): Ratio | null {
 
 /**
  * A volume in cubic grid units, to the nearest (as near as a plain number can hold it). A bare number is cubic feet,
- * in metric litres. Understood: ft³, yd³, m³, L, US gal, with 3 for ³ or in words.
+ * in metric litres. Understood: ft³, yd³, m³, L, US gal, qt and pt, with 3 for ³ or in words.
  */
 export function parseVolume(typed: string, style: LengthStyle): Result<number> {
   const read = split(typed, 'volume');
@@ -92,6 +100,13 @@ export function parseVolume(typed: string, style: LengthStyle): Result<number> {
   const cubic = cubicUnit(unit, style);
   if (!cubic) return fail({ code: 'volume-unreadable', where: typed });
   return ok(signed(negative, Number(nearestWhole(times(number, cubic)).whole)));
+}
+
+/** Water in cubic grid units: as a volume, but a bare number is US quarts, in metric litres. */
+export function parseWater(typed: string, style: LengthStyle): Result<number> {
+  const bare = split(typed, 'volume');
+  const quarts = style !== 'metric' && bare.ok && bare.value.unit === '';
+  return parseVolume(quarts ? `${typed} qt` : typed, style);
 }
 
 /** A weight in kilograms. A bare number is pounds, in metric kilograms. */

@@ -1,6 +1,7 @@
 import type { Station } from '../../takeoff/figure.ts';
 import { BoardsOnHand } from '../boards/BoardsOnHand.tsx';
 import { CornersPanel } from '../CornersPanel.tsx';
+import { GroundReadings } from '../ground/GroundReadings.tsx';
 import type { Desk } from '../jobs/desk.ts';
 import { LayoutSection } from '../layout/LayoutSection.tsx';
 import { MeshOnHand } from '../mesh/MeshOnHand.tsx';
@@ -36,7 +37,12 @@ export function SketchPlace({ station, desk }: SketchPlaceProps) {
           ticket: () => (
             <Guard of={guardOf} onExport={desk.exportOpen}>
               <TicketPanel station={station} />
-              {station === 'mix' ? <AllowanceOffer desk={desk} /> : null}
+              {station === 'mix' ? (
+                <>
+                  <AllowanceOffer desk={desk} />
+                  <GroundReadings />
+                </>
+              ) : null}
               {station === 'steel' ? <MeshOnHand /> : null}
               {station === 'forms' ? (
                 <>

@@ -1,10 +1,8 @@
 import type { Practices } from '../../job/job.ts';
 import { useWords } from '../SessionContext.ts';
 import type { MixFieldsProps } from './mixFieldsProps.ts';
-import { countReading } from './reading.ts';
+import { partsReading } from './mixReadings.ts';
 import { TypedReading } from './TypedReading.tsx';
-
-const MOST_PARTS = 20;
 
 /** Parts, by bag count, of one mix to parts of another; or one mix alone. */
 export function BlendFields({ practices, onPractices }: MixFieldsProps) {
@@ -25,7 +23,7 @@ export function BlendFields({ practices, onPractices }: MixFieldsProps) {
   function chooseOther(other: string) {
     const { other: _, ...alone } = blend;
     if (other === '') put({ ...alone, otherParts: 0 });
-    else put({ ...alone, other, otherParts: Math.max(1, blend.otherParts) });
+    else put({ ...alone, other, otherParts: blend.otherParts || 1 });
   }
 
   return (
@@ -60,12 +58,12 @@ export function BlendFields({ practices, onPractices }: MixFieldsProps) {
         <>
           <TypedReading
             label={words.fields.mainParts.label}
-            reading={countReading(blend.mainParts, 1, MOST_PARTS)}
+            reading={partsReading(blend.mainParts)}
             onValue={(mainParts) => put({ ...blend, mainParts })}
           />
           <TypedReading
             label={words.fields.otherParts.label}
-            reading={countReading(blend.otherParts, 1, MOST_PARTS)}
+            reading={partsReading(blend.otherParts)}
             onValue={(otherParts) => put({ ...blend, otherParts })}
           />
         </>

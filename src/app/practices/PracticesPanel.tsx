@@ -8,6 +8,7 @@ import { FIELDS } from './fields.ts';
 import { FORM_GROUPS } from './formFields.ts';
 import { MixFields } from './MixFields.tsx';
 import { ORDER_GROUPS } from './orderFields.ts';
+import { WasteExtras } from './WasteExtras.tsx';
 
 const GROUPS = { forms: FORM_GROUPS, order: ORDER_GROUPS } as const;
 
@@ -46,7 +47,12 @@ export function PracticesPanel() {
             />
           ))
       )}
-      {place === 'mix' ? <MixFields practices={practices} units={units} onPractices={put} /> : null}
+      {place === 'mix' ? (
+        <>
+          <WasteExtras practices={practices} units={units} onPractices={put} />
+          <MixFields practices={practices} units={units} onPractices={put} />
+        </>
+      ) : null}
     </section>
   );
 }

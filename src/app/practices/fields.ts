@@ -5,6 +5,7 @@ import type { Field, NoteKey } from './field.ts';
 import { JOINT_FIELDS } from './jointFields.ts';
 import { POUR_DAY_FIELDS } from './pourDayFields.ts';
 import { STEEL_FIELDS } from './steelFields.ts';
+import { WASTE_FIELDS } from './wasteFields.ts';
 
 type Flat = 'thickness' | 'closeEnough';
 
@@ -30,23 +31,12 @@ const BATCH: Field = {
   put: (practices, batchVolume) => ({ ...practices, mix: { ...practices.mix, batchVolume } }),
 };
 
-const SHARE: Field = {
-  kind: 'share',
-  key: 'wasteShare',
-  least: 0,
-  most: 1,
-  note: 'waste',
-  get: (practices) => practices.waste.share,
-  put: (practices, share) => ({ ...practices, waste: { ...practices.waste, share } }),
-};
-
-const MINIMUM_BAGS: Field = {
-  kind: 'count',
-  key: 'minimumBags',
-  least: 0,
-  most: 1000,
-  get: (practices) => practices.waste.minimumBags,
-  put: (practices, minimumBags) => ({ ...practices, waste: { ...practices.waste, minimumBags } }),
+const HALF_BAGS: Field = {
+  kind: 'yes-no',
+  key: 'halfBags',
+  note: 'halfBags',
+  get: (practices) => practices.mix.halfBags,
+  put: (practices, halfBags) => ({ ...practices, mix: { ...practices.mix, halfBags } }),
 };
 
 /** The practices that bear on each place's ticket. Forms and the order have theirs in groups; mixes and the blend have their own form. */
@@ -58,7 +48,7 @@ export const FIELDS: Readonly<Record<Exclude<Place, 'forms' | 'order'>, readonly
     flat('closeEnough', 0, 4 * INCH, 'closeEnough'),
   ],
   steel: STEEL_FIELDS,
-  mix: [THICKNESS, ...THICKENED_FIELDS, SHARE, MINIMUM_BAGS, BATCH],
+  mix: [THICKNESS, ...THICKENED_FIELDS, ...WASTE_FIELDS, BATCH, HALF_BAGS],
   joints: JOINT_FIELDS,
   sheet: [],
   'pour-day': POUR_DAY_FIELDS,

@@ -7,5 +7,7 @@ export function sayReading(words: AllWords, { code, facts = {}, ...rest }: Probl
   const says = words.app.practices;
   if (code === 'out-of-range') return says.range(String(facts['least']), String(facts['most']));
   if (code === 'not-whole') return says.whole;
+  if (code === 'not-quarters') return says.mix.quarters;
+  if (code === 'not-minutes') return says.mix.minutes;
   return sayProblem(words.sheet, { code, facts, ...rest });
 }

@@ -1,4 +1,5 @@
 import { boardsEn } from './boardsEn.ts';
+import { groundEn } from './groundEn.ts';
 import { handOverEn } from './handOverEn.ts';
 import { jointsEn } from './jointsEn.ts';
 import { layoutTradeEn } from './layoutTradeEn.ts';
@@ -110,6 +111,7 @@ export const en = {
     'set-practices': 'practices',
     'set-lumber': 'boards on hand',
     'set-mesh-stock': 'mesh on hand',
+    'set-ground': 'ground readings',
     'set-weather': 'weather',
     'set-prices': 'prices',
     'set-bid': 'bid',
@@ -216,6 +218,7 @@ export const en = {
   boards: boardsEn,
   joints: jointsEn,
   mesh: meshEn,
+  ground: groundEn,
   handOver: handOverEn,
   plan: planEn,
   pourDay: pourDayEn,

@@ -1,6 +1,7 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { boardsEs } from './boardsEs.ts';
 import type { AppWords } from './en.ts';
+import { groundEs } from './groundEs.ts';
 import { handOverEs } from './handOverEs.ts';
 import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
@@ -117,6 +118,7 @@ export const es = (terms: TermsEs): AppWords => ({
     'set-practices': 'prácticas',
     'set-lumber': 'tablas disponibles',
     'set-mesh-stock': 'malla disponible',
+    'set-ground': 'lecturas del suelo',
     'set-weather': 'clima',
     'set-prices': 'precios',
     'set-bid': 'oferta',
@@ -225,6 +227,7 @@ export const es = (terms: TermsEs): AppWords => ({
   boards: boardsEs(terms),
   joints: jointsEs,
   mesh: meshEs,
+  ground: groundEs(terms),
   handOver: handOverEs,
   plan: planEs(terms),
   pourDay: pourDayEs(terms),

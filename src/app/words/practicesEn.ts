@@ -1,6 +1,7 @@
 import { practicesEdgeEn } from './practicesEdgeEn.ts';
 import { practicesFormsEn } from './practicesFormsEn.ts';
 import { practicesJointsEn } from './practicesJointsEn.ts';
+import { practicesMixEn } from './practicesMixEn.ts';
 import { practicesOrderEn } from './practicesOrderEn.ts';
 import { practicesPourDayEn } from './practicesPourDayEn.ts';
 import { practicesSteelEn } from './practicesSteelEn.ts';
@@ -43,6 +44,7 @@ export const practicesEn = {
     screws: 'Screws',
     ...practicesJointsEn.choices,
     ...practicesSteelEn.choices,
+    ...practicesMixEn.choices,
     ...practicesOrderEn.choices,
   },
   sign: 'Type the sign alone, like $: four letters at most, no digits.',
@@ -63,9 +65,9 @@ export const practicesEn = {
     otherMix: { label: 'Blended with' },
     otherParts: { label: 'Parts of the other' },
     batchVolume: { label: 'Mixer holds, mixed' },
-    wasteShare: { label: 'Allowance' },
-    minimumBags: { label: 'Allowance, at least this many bags' },
+    ...practicesMixEn.fields,
   },
+  mix: practicesMixEn.mix,
   noOther: 'nothing: one mix alone',
   addMix: 'Add a mix',
   removeMix: (name: string) => `Take out ${name}`,
@@ -97,6 +99,7 @@ export const practicesEn = {
     ...practicesFormsEn.notes,
     ...practicesJointsEn.notes,
     ...practicesSteelEn.notes,
+    ...practicesMixEn.notes,
     ...practicesPourDayEn.notes,
     ...practicesOrderEn.notes,
     bags: {

@@ -3,6 +3,7 @@ import { practicesEdgeEs } from './practicesEdgeEs.ts';
 import type { practicesEn } from './practicesEn.ts';
 import { practicesFormsEs } from './practicesFormsEs.ts';
 import { practicesJointsEs } from './practicesJointsEs.ts';
+import { practicesMixEs } from './practicesMixEs.ts';
 import { practicesOrderEs } from './practicesOrderEs.ts';
 import { practicesPourDayEs } from './practicesPourDayEs.ts';
 import { practicesSteelEs } from './practicesSteelEs.ts';
@@ -13,6 +14,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
   const practicesEdge = practicesEdgeEs(terms);
   const practicesOrder = practicesOrderEs(terms);
   const practicesForms = practicesFormsEs(terms);
+  const practicesMix = practicesMixEs(terms);
   const practicesPourDay = practicesPourDayEs(terms);
   return {
     title: 'Prácticas',
@@ -51,6 +53,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       screws: 'Tornillos',
       ...practicesJointsEs.choices,
       ...practicesSteelEs.choices,
+      ...practicesMix.choices,
       ...practicesOrder.choices,
     },
     sign: 'Escriba solo el signo, como $: cuatro letras a lo más, sin dígitos.',
@@ -71,9 +74,9 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       otherMix: { label: 'Combinada con' },
       otherParts: { label: 'Partes de la otra' },
       batchVolume: { label: 'A la revolvedora le cabe, ya mezclado' },
-      wasteShare: { label: 'Margen' },
-      minimumBags: { label: `Margen, por lo menos est${bag.end}s ${bag.many}` },
+      ...practicesMix.fields,
     },
+    mix: practicesMix.mix,
     noOther: 'nada: una sola mezcla',
     addMix: 'Agregar una mezcla',
     removeMix: (name) => `Quitar ${name}`,
@@ -105,6 +108,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesForms.notes,
       ...practicesJointsEs.notes,
       ...practicesSteelEs.notes,
+      ...practicesMix.notes,
       ...practicesPourDay.notes,
       ...practicesOrder.notes,
       bags: {

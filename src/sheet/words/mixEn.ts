@@ -29,7 +29,7 @@ export const mixFormulas: Readonly<Record<MixFigureKey, string>> = {
   'ground-depth':
     'Each reading times its weight, added up. With places, a reading weighs as much as the ground nearest to it; otherwise all weigh alike.',
   'ground-spread':
-    'Standard deviation of the readings, times the root of the squares of their weights: the standard error of the mean.',
+    'Standard deviation of the readings (at least 1/8 in, as near as earth can be taped), times the root of the squares of their weights: the standard error of the mean.',
   'allowance-share': 'A share of the net.',
   'allowance-spread': 'Net area times what the mean depth may be off by, as often as set.',
   'allowance-spillage': 'A share of the net, and of nothing else.',

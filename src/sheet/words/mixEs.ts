@@ -43,7 +43,7 @@ export function mixEs({ form, bag }: TermsEs): MixWords {
       'ground-depth':
         'Cada lectura por su peso, sumadas. Con lugar, una lectura pesa lo que el suelo más cercano a ella; si no, todas pesan igual.',
       'ground-spread':
-        'Desviación estándar de las lecturas, por la raíz de los cuadrados de sus pesos: el error estándar del promedio.',
+        'Desviación estándar de las lecturas (por lo menos 1/8 in, lo más cerca que se mide la tierra), por la raíz de los cuadrados de sus pesos: el error estándar del promedio.',
       'allowance-share': 'Una parte del neto.',
       'allowance-spread':
         'Área neta por lo que puede fallar el espesor promedio, las veces que se puso.',

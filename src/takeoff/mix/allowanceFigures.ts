@@ -4,7 +4,7 @@ import { area, bagVolume, count, length, number, share } from '../quantity.ts';
 import type { AllowancePart, MixResult, VolumeResult } from '../result.ts';
 import { WORST_SPREADS } from './rules.ts';
 
-/** Each part of the allowance on a line of its own, then all of them, and what the pour may take at worst. */
+/** Each part of the allowance on a line of its own, then all of them. */
 export function allowanceFigures(
   practices: Practices,
   slab: VolumeResult,
@@ -34,7 +34,6 @@ export function allowanceFigures(
         })),
       }),
     },
-    worstFigure(practices, slab, mix),
   ];
 }
 
@@ -120,7 +119,8 @@ function partWorking(
   }
 }
 
-function worstFigure({ waste }: Practices, slab: VolumeResult, mix: MixResult): Figure {
+/** The net with its depth off as far as it may well be. */
+export function worstFigure({ waste }: Practices, slab: VolumeResult, mix: MixResult): Figure {
   const times = waste.by === 'share' ? WORST_SPREADS : Math.max(WORST_SPREADS, waste.spreadTimes);
   return {
     key: 'worst-volume',

@@ -2,7 +2,7 @@ import type { Practices } from '../../job/job.ts';
 import type { Figure, WorkingInput } from '../figure.ts';
 import { bagVolume, bagYield, count, halfBags, number, weight } from '../quantity.ts';
 import type { BagCount, MixResult, VolumeResult } from '../result.ts';
-import { allowanceFigures } from './allowanceFigures.ts';
+import { allowanceFigures, worstFigure } from './allowanceFigures.ts';
 import { bagStep, totalOf } from './bagSteps.ts';
 import { batchFigures, waterFigures } from './batchFigures.ts';
 import { mixOf } from './batchList.ts';
@@ -21,6 +21,7 @@ export function mixFigures(
     bagsFigure(practices, mix),
     madeFigure(practices, mix),
     expectedFigure(practices, mix),
+    worstFigure(practices, slab, mix),
     bagWeightFigure(practices, mix),
     ...(batching ? batchFigures(practices, mix, batching) : []),
     ...waterFigures(practices, mix),

@@ -58,7 +58,7 @@ function groundFigures({ readings, mean, deviation, error }: GroundDepth): reado
       value: length(error),
       working: () => ({
         of: 'ground-spread',
-        formula: 's = √(Σ w · (d − d̄)² · n ÷ (n − 1)) · √(Σ w²)',
+        formula: 's = max(√(Σ w · (d − d̄)² · n ÷ (n − 1)), s₀) · √(Σ w²)',
         inputs: [
           many,
           { key: 'ground-depth', value: length(mean), from: 'figure' },

@@ -2,14 +2,14 @@ import { nearestAreas } from '../../geometry/nearestAreas.ts';
 import type { Point, Polygon } from '../../geometry/point.ts';
 import type { GroundReading, GroundSaid } from '../../job/job.ts';
 import type { GroundDepth } from '../result.ts';
-import { LEAST_READINGS } from './rules.ts';
+import { LEAST_READINGS, TAPED_WITHIN } from './rules.ts';
 
 type Placed = GroundReading & { readonly at: Point };
 
 /**
  * The mean of the taped depths, and what it may be off by: its standard error. Where every reading has a place, each weighs
  * as much as the ground that lies nearest to it; otherwise all weigh alike. Source: geometry, and the usual statistics of a
- * sample (variance over n − 1); that depths are taped here and there, and not where it looks deep, is taken as so.
+ * sample (variance over n − 1, no reading taken as nearer than a tape comes to loose earth); that depths are taped here and there, and not where it looks deep, is taken as so.
  * @returns nothing when there are too few to say anything of their spread
  */
 export function groundDepth(
@@ -30,7 +30,8 @@ export function groundDepth(
   const weights = readings.map((_, i) => (byArea ? areas[i]! / whole : 1 / readings.length));
   const mean = readings.reduce((sum, { depth }, i) => sum + weights[i]! * depth, 0);
   const spread = readings.reduce((sum, { depth }, i) => sum + weights[i]! * (depth - mean) ** 2, 0);
-  const deviation = Math.sqrt((spread * readings.length) / (readings.length - 1));
+  const seen = Math.sqrt((spread * readings.length) / (readings.length - 1));
+  const deviation = Math.max(seen, TAPED_WITHIN);
   const twist = placed.length === 4 && readings.length === 4 ? twistOf(placed) : undefined;
   return {
     readings: readings.map(({ depth }, i) => ({ depth, weight: weights[i]! })),

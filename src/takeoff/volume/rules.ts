@@ -19,5 +19,8 @@ export const LEAST_PUBLISHED: Grid = 3.5 * INCH;
 export const LEAST_READINGS = 3;
 export const GOOD_READINGS = 5;
 
+/** No taped depth is nearer than this: earth is loose, and a string sags. Common practice, no source. */
+export const TAPED_WITHIN: Grid = INCH / 8;
+
 /** A mean depth that is off the thickness by more than this is said: an eighth of an inch, as a tape is read. */
 export const DEPTH_DIFFERS: Grid = INCH / 8;

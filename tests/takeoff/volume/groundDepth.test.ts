@@ -93,3 +93,8 @@ test('readings outside the pour, all on one spot, or in a row: a mean all the sa
     expect(ground!.twist).toBeUndefined();
   }
 });
+
+test('readings all alike are no nearer to the truth than a tape comes: 1/8 in over the root of three', () => {
+  const { ground } = takeoff(tapedSlab([[4], [4], [4]])).volume!;
+  expect(ground!.error / INCH).toBeCloseTo(0.125 / Math.sqrt(3), 9);
+});
