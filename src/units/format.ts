@@ -81,10 +81,13 @@ export function formatAngle(degrees: number): string {
   return `${formatNumber(degrees, 2)}°`;
 }
 
-/** Cubic grid units of water as a crew measures it out: `6.5 qt` below four gallons, `44.2 gal` from there, `6.15 L` in metric. */
-export function formatWater(grid3: number, style: LengthStyle): string {
+/**
+ * Cubic grid units of water as a crew measures it out: `6.5 qt` below four gallons, `44.2 gal` from there, `6.15 L` in metric.
+ * `beside`: another amount that it is read beside, in the unit of the larger.
+ */
+export function formatWater(grid3: number, style: LengthStyle, beside = grid3): string {
   if (style === 'metric') return `${formatNumber(grid3 / LITRE, grid3 < 20 * LITRE ? 2 : 1)} L`;
-  return grid3 < 4 * GALLON
+  return Math.max(grid3, beside) < 4 * GALLON
     ? `${formatNumber(grid3 / QUART, 2)} qt`
     : `${formatNumber(grid3 / GALLON, 1)} gal`;
 }

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { deleteDB, openDB } from 'idb';
 import { describe, expect, test, vi } from 'vitest';
 import { demoJob } from '../../src/job/demo.ts';
+import type { CloseOut } from '../../src/job/pourLog.ts';
 import { VERSION } from '../../src/job/schema.ts';
 import { blankJob } from '../../src/job/start.ts';
 import { type JobStore, openJobs } from '../../src/storage/jobs.ts';
@@ -55,6 +56,28 @@ test('listed newest first; a new view alone makes no job newer', async () => {
   expect((await store.list()).map(({ name }) => name)).toEqual(['Second', 'First']);
   await store.save('a', named('First again'), null);
   expect((await store.list()).map(({ name }) => name)).toEqual(['First again', 'Second']);
+});
+
+test('a closed job is listed with what it took', async () => {
+  const { store } = await newStore();
+  const closeOut: CloseOut = {
+    at: 1_700_000_000_000,
+    net: 1e15,
+    area: 1e11,
+    bags: [],
+    hours: [],
+    wrong: [],
+    says: '',
+  };
+  await store.save('a', { ...named('Done'), closeOut }, null);
+  await store.save('b', named('Open'), null);
+  const closed = (await store.list()).map(({ name, closed: took }) => [name, took]);
+  expect(new Map(closed as [string, unknown][])).toEqual(
+    new Map<string, unknown>([
+      ['Done', closeOut],
+      ['Open', undefined],
+    ]),
+  );
 });
 
 test('saves asked for at once are done in order: the newest stands, and none that was acknowledged is lost', async () => {

@@ -1,9 +1,8 @@
 import { withEntry, withoutLast } from '../../job/pourLog.ts';
-import { sayQuantity } from '../../sheet/words/say.ts';
 import { batchWater, nextBatch } from '../../takeoff/pourDay/nextBatch.ts';
 import type { Outlook } from '../../takeoff/pourDay/outlook.ts';
-import { waterVolume } from '../../takeoff/quantity.ts';
 import type { MixResult, WaterNeed } from '../../takeoff/result.ts';
+import { formatWater } from '../../units/format.ts';
 import { useWords } from '../SessionContext.ts';
 import { localeOf } from '../speech.ts';
 import { sayBags } from './sayBags.ts';
@@ -20,7 +19,7 @@ const MINUTE = 60_000;
 
 /** The one large button, what goes in next, and the clock. */
 export function BatchCard({ pour, outlook, mix }: BatchCardProps) {
-  const { app, sheet, language } = useWords();
+  const { app, language } = useWords();
   const words = app.pourDay;
   const says = words.pour;
   const now = useNow(10_000);
@@ -72,10 +71,9 @@ export function BatchCard({ pour, outlook, mix }: BatchCardProps) {
   }
 
   function sayWater({ least, most, from }: WaterNeed): string {
-    const [low, high] = [least, most].map((volume) =>
-      sayQuantity(sheet, waterVolume(volume), job.units),
-    );
-    const range = low === high ? says.waterOne(high!) : says.water(low!, high!);
+    const low = formatWater(least, job.units, most);
+    const high = formatWater(most, job.units);
+    const range = low === high ? says.waterOne(high) : says.water(low, high);
     return from === 'bag' ? range : `${range} ${says.waterSeen}`;
   }
 }

@@ -38,10 +38,14 @@ export function tieSearches({ state, takeoffs, searches }: Tied): void {
   const { boards, bars, mesh, joints } = searches;
 
   function look() {
-    const { draft, place } = state.get();
-    boards.hold(draft !== null || !PLANS_SHOWN.includes(place));
-    bars.hold(draft !== null || !STEEL_SHOWN.includes(place));
-    mesh.hold(draft !== null || !STEEL_SHOWN.includes(place));
+    const { draft, place, history } = state.get();
+    // What is left over is asked for once the pour is closed; till then the phone has better to do.
+    const closed = place === 'pour-day' && history.now.job.closeOut !== undefined;
+    const plans = PLANS_SHOWN.includes(place) || closed;
+    const steel = STEEL_SHOWN.includes(place) || closed;
+    boards.hold(draft !== null || !plans);
+    bars.hold(draft !== null || !steel);
+    mesh.hold(draft !== null || !steel);
     joints.hold(draft !== null || !JOINTS_SHOWN.includes(place));
     const { takeoff, standing } = takeoffs.live.get();
     // Figures that are behind ask for what nobody wants any more.

@@ -179,6 +179,15 @@ describe('desk', () => {
     expect([...names()].sort()).toEqual(['First', 'First, again']);
   });
 
+  it('copies a job without its pour, so that no pour counts twice', async () => {
+    const { desk, session } = await deskOn(store);
+    const pourLog = { checked: ['water'], entries: [] };
+    session.commit({ do: 'set-pour-log', pourLog });
+    await desk.copy('first', (name) => `${name}, again`);
+    const kept = await Promise.all((await store.list()).map(({ id }) => store.load(id)));
+    expect(kept.map((one) => one.ok && one.job.pourLog).sort()).toEqual([pourLog, undefined]);
+  });
+
   it('copies a job whose name is as long as one may be, so that the copy can be opened', async () => {
     const { desk, names } = await deskOn(store);
     await desk.start(named(`${'n'.repeat(197)}🧱x`));
