@@ -6,6 +6,7 @@ import type { Desk } from '../jobs/desk.ts';
 import { LayoutSection } from '../layout/LayoutSection.tsx';
 import { MeshOnHand } from '../mesh/MeshOnHand.tsx';
 import { AllowanceOffer } from '../pourDay/AllowanceOffer.tsx';
+import { SpareOffer } from '../pourDay/SpareOffer.tsx';
 import { PracticesPanel } from '../practices/PracticesPanel.tsx';
 import { useAppState } from '../SessionContext.ts';
 import { SketchArea } from '../SketchArea.tsx';
@@ -43,6 +44,7 @@ export function SketchPlace({ station, desk }: SketchPlaceProps) {
                   <GroundReadings />
                 </>
               ) : null}
+              {station === 'order' ? <SpareOffer desk={desk} /> : null}
               {station === 'steel' ? <MeshOnHand /> : null}
               {station === 'forms' ? (
                 <>

@@ -171,6 +171,10 @@ export const pourDayEn = {
       `How: the mean of the logarithms of used : net, drawn toward the usual ${usual} while jobs are few. Your jobs count ${weight}, the usual the rest.`,
     use: (share: string, before: string) => `Use ${share} instead of ${before}`,
     forParts: (share: string) => `Use ${share} instead of the named parts`,
+    spareOffer: 'Spare bags by your own jobs',
+    spareSays: (jobs: string, over: string, spread: string) =>
+      `Closed jobs that count: ${jobs}. They used ${over} over the net, and single ones strayed by ${spread}.`,
+    spareUse: 'Use these for the spare bags',
     asIs: (share: string) => `The allowance is at ${share} already.`,
     offer: 'Allowance from your own jobs',
     thisClosed: 'The next job is offered this under Mix.',

@@ -178,6 +178,10 @@ export const pourDayEs = ({ form, bag }: TermsEs): typeof pourDayEn => ({
       `Cómo: el promedio de los logaritmos de usado : neto, acercado al usual ${usual} mientras hay pocos trabajos. Los suyos pesan ${weight}, lo usual el resto.`,
     use: (share, before) => `Usar ${share} en vez de ${before}`,
     forParts: (share) => `Usar ${share} en vez de las partes con nombre`,
+    spareOffer: `${bag.Many} de repuesto según sus trabajos`,
+    spareSays: (jobs, over, spread) =>
+      `Trabajos cerrados que cuentan: ${jobs}. Usaron ${over} más que el neto, y cada uno varió en ${spread}.`,
+    spareUse: `Usar esto para ${bag.theMany} de repuesto`,
     asIs: (share) => `El margen ya está en ${share}.`,
     offer: 'Margen de sus propios trabajos',
     thisClosed: 'Al trabajo que sigue se le ofrece en Mezcla.',

@@ -93,3 +93,21 @@ export function suggestedAllowance(
   const reach = BAND_DEVIATIONS * meanDeviation;
   return { share: at(mean), least: at(mean - reach), most: at(mean + reach), spread };
 }
+
+/** What the closed jobs say for the rule of the spare bags: shares of the net, and how many jobs they come from. */
+export interface SpareRule {
+  readonly over: number;
+  readonly spread: number;
+  readonly jobs: number;
+}
+
+/** The mean shrunk as in historySpread, the spread from job to job pooled with the prior's, to a tenth of a percent. */
+export function spareRule({ mean, jobDeviation, jobs }: Spread): SpareRule {
+  const tenths = (share: number) => Math.min(1, Math.max(0, Math.round(share * 1000) / 1000));
+  return {
+    over: tenths(Math.exp(mean) - 1),
+    // A deviation of the logarithm is one of the ratio by as much as the ratio is.
+    spread: tenths(Math.exp(mean) * jobDeviation),
+    jobs,
+  };
+}

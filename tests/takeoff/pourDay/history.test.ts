@@ -3,6 +3,7 @@ import {
   historySpread,
   isOdd,
   ratioOf,
+  spareRule,
   suggestedAllowance,
 } from '../../../src/takeoff/pourDay/history.ts';
 import { chance } from '../../random/chance.ts';
@@ -77,6 +78,23 @@ describe('the allowance from closed jobs', () => {
     expect([0, 0.49, 2.01, Number.NaN, Number.POSITIVE_INFINITY].every(isOdd)).toBe(true);
     expect(historySpread([closed(3), closed(0.1)], DEFAULT)).toEqual(historySpread([], DEFAULT));
   });
+});
+
+test('the rule of the spare bags takes mean and spread as shares of the net', () => {
+  const spread = historySpread([1.02, 1.08, 1.05].map(closed), DEFAULT);
+  const { over, spread: strays, jobs } = spareRule(spread);
+  expect(jobs).toBe(3);
+  expect(over).toBeCloseTo(Math.exp(spread.mean) - 1, 3);
+  expect(strays).toBeCloseTo(Math.exp(spread.mean) * spread.jobDeviation, 3);
+  // A crew that uses less than the net is told no less than nothing.
+  expect(
+    spareRule(
+      historySpread(
+        Array.from({ length: 50 }, () => closed(0.9)),
+        DEFAULT,
+      ),
+    ).over,
+  ).toBe(0);
 });
 
 test('the next job’s band holds four of five crews drawn by the model', () => {
