@@ -173,7 +173,7 @@ export const pourDayEn = {
     forParts: (share: string) => `Use ${share} instead of the named parts`,
     spareOffer: 'Spare bags by your own jobs',
     spareSays: (jobs: string, over: string, spread: string) =>
-      `Closed jobs that count: ${jobs}. They used ${over} over the net, and single ones strayed by ${spread}.`,
+      `Closed jobs that count: ${jobs}. They speak for ${over} over the net, single jobs straying from it by ${spread}; while they are few, the usual is reckoned in.`,
     spareUse: 'Use these for the spare bags',
     asIs: (share: string) => `The allowance is at ${share} already.`,
     offer: 'Allowance from your own jobs',

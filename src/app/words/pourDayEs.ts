@@ -180,7 +180,7 @@ export const pourDayEs = ({ form, bag }: TermsEs): typeof pourDayEn => ({
     forParts: (share) => `Usar ${share} en vez de las partes con nombre`,
     spareOffer: `${bag.Many} de repuesto según sus trabajos`,
     spareSays: (jobs, over, spread) =>
-      `Trabajos cerrados que cuentan: ${jobs}. Usaron ${over} más que el neto, y cada uno varió en ${spread}.`,
+      `Trabajos cerrados que cuentan: ${jobs}. Indican ${over} más que el neto, y que cada uno varía de eso en ${spread}; mientras son pocos, cuenta también lo usual.`,
     spareUse: `Usar esto para ${bag.theMany} de repuesto`,
     asIs: (share) => `El margen ya está en ${share}.`,
     offer: 'Margen de sus propios trabajos',
