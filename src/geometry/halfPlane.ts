@@ -84,7 +84,8 @@ export function lengthBehind(from: Point, to: Point, heading: Heading, along: nu
   return length * share;
 }
 
-function floatArea(ring: readonly Point[]): number {
+/** Signed area of a ring, counter-clockwise positive, about its first corner; a float. */
+export function floatArea(ring: readonly Point[]): number {
   const [origin] = ring;
   if (!origin) return 0;
   let doubled = 0;

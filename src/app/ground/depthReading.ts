@@ -1,11 +1,12 @@
 import type { UnitStyle } from '../../job/job.ts';
-import { type Grid, METRE } from '../../units/grid.ts';
+import { FOOT, type Grid, INCH } from '../../units/grid.ts';
 import { lengthReading, type Reading } from '../practices/reading.ts';
 
-/** Of the schema. */
-const DEEPEST: Grid = 2 * METRE;
+/** Less is no slab, and more is within what a job may hold. */
+const LEAST: Grid = INCH / 4;
+const DEEPEST: Grid = 6 * FOOT;
 
-/** A taped depth: more than nothing. */
-export function depthReading(units: UnitStyle, depth: Grid = 1): Reading {
-  return lengthReading(depth, 1, DEEPEST, units);
+/** A taped depth. */
+export function depthReading(units: UnitStyle, depth: Grid = LEAST): Reading {
+  return lengthReading(depth, LEAST, DEEPEST, units);
 }

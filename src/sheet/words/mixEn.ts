@@ -120,7 +120,7 @@ export const mixNotes: Readonly<Record<MixNoteCode, string>> = {
   'depth-from-readings':
     'The volume is figured with {depth}, the mean of {readings}, give or take {error}. Forms, steel and joints go by the thickness as set.',
   'allowance-by-parts':
-    'The allowance is the spread of the depth ({times} times, {spread}), {spillage} of the net spilled, and what was added by hand; at least {bags}. Each part is taken of the net alone: nothing is deducted and then added again.',
+    'The allowance is the spread of the depth ({times} ×: {spread}), {spillage} of the net spilled, and what was added by hand; at least {bags}. Each part is taken of the net alone: nothing is deducted and then added again.',
   'blend-half-bags':
     'Blended by bags: {mainParts} “{main}” to {otherParts} “{other}”, as near as half bags allow. Weigh the half bags. Makers don’t vouch for blends: try one first.',
   'last-batch-filled':

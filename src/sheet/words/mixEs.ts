@@ -121,7 +121,7 @@ export function mixEs({ form, bag }: TermsEs): MixWords {
       'batches-not-listed': 'Son más de {most}: no se listan una por una.',
       'depth-from-readings': `El volumen se calcula con {depth}, el promedio de {readings}, más o menos {error}. La ${form.one}, el acero y las juntas van con el espesor puesto.`,
       'allowance-by-parts':
-        'El margen es la variación del espesor ({times} veces, {spread}), {spillage} del neto que se tira, y lo que se agregó a mano; por lo menos {bags}. Cada parte se toma del puro neto: nada se descuenta y se vuelve a agregar.',
+        'El margen es la variación del espesor ({times} ×: {spread}), {spillage} del neto que se tira, y lo que se agregó a mano; por lo menos {bags}. Cada parte se toma del puro neto: nada se descuenta y se vuelve a agregar.',
       'blend-half-bags': `Combinado por ${bag.many}: {mainParts} de “{main}” por {otherParts} de “{other}”, lo más cerca que dan medi${bag.end}s ${bag.many}. Pese las mitades. Los fabricantes no responden por combinaciones: haga una prueba primero.`,
       'last-batch-filled':
         'A la última tanda le hubiera faltado una de las mezclas. Se completa con {more}, para que su concreto sea como el demás.',
