@@ -11,7 +11,6 @@ import {
   SQUARE_METRE,
 } from '../units/grid.ts';
 import type { Lumber, MeshStock, Practices, SetTimes } from './job.ts';
-import { defaultPlacing, defaultWeatherPractices } from './placingDefaults.ts';
 
 /** One pound per hundred square feet in kg per square metre. */
 const POUND_PER_100_SQUARE_FEET = (POUND_KG / 100) * (SQUARE_METRE / SQUARE_FOOT);
@@ -175,9 +174,6 @@ export function defaultPractices(): Practices {
       halfBags: false,
     },
 
-    weather: defaultWeatherPractices(),
-
-    placing: defaultPlacing(),
     waste: {
       by: 'parts',
       // Ten percent: a military estimating manual.

@@ -444,9 +444,9 @@ export interface Practices {
     readonly halfBags: boolean;
   };
 
-  readonly weather: WeatherPractices;
-
-  readonly placing: PlacingPractices;
+  /** Absent: as job/placingDefaults.ts has it. */
+  readonly weather?: WeatherPractices;
+  readonly placing?: PlacingPractices;
   /** Absent until something of it is changed: see orderOf. */
   readonly order?: OrderPractices;
 

@@ -73,13 +73,12 @@ function toVersion2(job: FileJob): FileJob {
 
 /**
  * Version 3 knows joints: those drawn by hand, and the rules by which others are laid out; thickened edges, and what lies
- * under a slab; weather, the crew and its tools. What the old file said of strip stays; all that it didn't know starts as in a new job.
+ * under a slab. What the old file said of strip stays; all that it didn't know starts as in a new job.
  */
 function toVersion3(job: FileJob): FileJob {
   if (!isObject(job) || !isObject(job['practices'])) return job;
   const { practices } = job;
-  const { joints, isolation, thickenedEdge, base, edgeRadius, steel, weather, placing } =
-    defaultPractices();
+  const { joints, isolation, thickenedEdge, base, edgeRadius, steel } = defaultPractices();
   const { bondAtPatch, thickness, recess } = isolation;
   const strip = practices['isolation'];
   return {
@@ -91,8 +90,6 @@ function toVersion3(job: FileJob): FileJob {
       base,
       edgeRadius,
       joints,
-      weather,
-      placing,
       ...(isObject(practices['waste']) ? { waste: wasteByShare(practices['waste']) } : {}),
       ...(isObject(practices['mix']) ? { mix: mixWithSet(practices['mix']) } : {}),
       ...withSteelHeight(practices['steel'], steel.supports.below),

@@ -7,13 +7,14 @@ import {
   SQUARE_METRE,
 } from '../units/grid.ts';
 import { fromFahrenheit } from '../units/temperature.ts';
+import type { Practices } from './job.ts';
 import type { PlacingPractices, WeatherPractices } from './placing.ts';
 
 /** kg/m² in one pound to the square foot. */
 const POUND_PER_SQUARE_FOOT = (POUND_KG * SQUARE_METRE) / SQUARE_FOOT;
 
 /** What a new job starts with of the weather. */
-export function defaultWeatherPractices(): WeatherPractices {
+function defaultWeatherPractices(): WeatherPractices {
   return {
     // 0.2 lb/ft² in an hour is published; 0.1 to 0.15 for mixes that bleed little is from memory.
     evaporationMost: 0.2 * POUND_PER_SQUARE_FOOT,
@@ -27,7 +28,7 @@ export function defaultWeatherPractices(): WeatherPractices {
 }
 
 /** What a new job starts with of crew, tools and rates: common practice without a source where nothing else is said. */
-export function defaultPlacing(): PlacingPractices {
+function defaultPlacing(): PlacingPractices {
   return {
     crew: 2,
     mixers: 1,
@@ -67,4 +68,21 @@ export function defaultPlacing(): PlacingPractices {
     // Water 4° cooler makes the mix 1° cooler: from memory.
     waterShare: 0.25,
   };
+}
+
+const DEFAULT_WEATHER = defaultWeatherPractices();
+const DEFAULT_PLACING = defaultPlacing();
+
+/** From which weather on something is done: as set, or as it starts. */
+export function weatherRulesOf({
+  weather = DEFAULT_WEATHER,
+}: Pick<Practices, 'weather'>): WeatherPractices {
+  return weather;
+}
+
+/** The crew and its tools: as set, or as they start. */
+export function placingOf({
+  placing = DEFAULT_PLACING,
+}: Pick<Practices, 'placing'>): PlacingPractices {
+  return placing;
 }

@@ -84,11 +84,11 @@ test('version 2 keeps the sheet, the laps and the wire that version 1 said', () 
 
 test('version 3 keeps the strip that version 2 said, and lays joints out as a new job does', () => {
   const { practices, ...rest } = demoJob();
-  const { joints, isolation, weather, placing, ...others } = practices;
+  const { joints, isolation, ...others } = practices;
   const { bondAtPatch, thickness, recess, ...strip } = isolation;
   const old = { ...rest, practices: { ...others, isolation: { ...strip, wall: false } } };
   expect(migrated(old, 2)).toMatchObject({
-    practices: { joints, weather, placing, isolation: { ...isolation, wall: false } },
+    practices: { joints, isolation: { ...isolation, wall: false } },
   });
   expect(migrated('nothing', 2)).toBe('nothing');
 });

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { doubledArea } from '../../src/geometry/area.ts';
 import type { Polygon } from '../../src/geometry/point.ts';
 import type { Job } from '../../src/job/job.ts';
+import { placingOf } from '../../src/job/placingDefaults.ts';
 import { placing } from '../../src/takeoff/placing/placing.ts';
 import { pourPolygons } from '../../src/takeoff/pourPolygons.ts';
 import type { Takeoff } from '../../src/takeoff/result.ts';
@@ -14,7 +15,7 @@ import { slabJob } from './slabJobs.ts';
 function pourOf(seed: number): Job {
   const { job } = slabJob(seed);
   const draw = chance(seed + 7_000);
-  const { placing, mix } = job.practices;
+  const { mix } = job.practices;
   const initial = draw.whole(20, 400);
   return {
     ...job,
@@ -29,7 +30,7 @@ function pourOf(seed: number): Job {
         })),
       },
       placing: {
-        ...placing,
+        ...placingOf(job.practices),
         crew: draw.whole(1, 5),
         mixers: draw.whole(1, 2),
         cycle: draw.between(2, 12),
@@ -64,7 +65,7 @@ test('there are enough of them', () => {
 
 function timelineWith({ job, result, polygons }: Placed, crew: number) {
   const { practices } = job;
-  const hands = { ...practices, placing: { ...practices.placing, crew } };
+  const hands = { ...practices, placing: { ...placingOf(practices), crew } };
   const before = {
     pour: result.pour!,
     polygons,

@@ -1,6 +1,7 @@
 import type { Practices } from '../../job/job.ts';
 import type { Place } from '../places/places.ts';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
+import { WeatherPart } from '../weather/WeatherPart.tsx';
 import { FieldGroups } from './FieldGroups.tsx';
 import { FieldRow } from './FieldRow.tsx';
 import { FormDepthOffer } from './FormDepthOffer.tsx';
@@ -8,6 +9,7 @@ import { FIELDS } from './fields.ts';
 import { FORM_GROUPS } from './formFields.ts';
 import { MixFields } from './MixFields.tsx';
 import { ORDER_GROUPS } from './orderFields.ts';
+import { PLACING_GROUPS } from './placingFields.ts';
 import { WasteExtras } from './WasteExtras.tsx';
 
 const GROUPS = { forms: FORM_GROUPS, order: ORDER_GROUPS } as const;
@@ -51,6 +53,13 @@ export function PracticesPanel() {
         <>
           <WasteExtras practices={practices} units={units} onPractices={put} />
           <MixFields practices={practices} units={units} onPractices={put} />
+          <WeatherPart />
+          <FieldGroups
+            groups={PLACING_GROUPS}
+            practices={practices}
+            units={units}
+            onPractices={put}
+          />
         </>
       ) : null}
     </section>

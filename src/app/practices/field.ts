@@ -47,6 +47,13 @@ export type Field =
         readonly least: number;
         readonly most: number;
       })
+  /** °C. */
+  | (Named &
+      Kept<number> & {
+        readonly kind: 'temperature';
+        readonly least: number;
+        readonly most: number;
+      })
   | (Named & Kept<boolean> & { readonly kind: 'yes-no' })
   | (Named & Kept<BoardSize> & { readonly kind: 'board' })
   | (Named & Kept<string> & { readonly kind: 'choice'; readonly choices: readonly ChoiceKey[] })

@@ -4,6 +4,7 @@ import { CUBIC_FOOT, CUBIC_METRE, POUND_KG, SQUARE_FOOT, SQUARE_METRE } from '..
 import { formatLength, formatLengthDetail, parseLength } from '../../units/length.ts';
 import { parseNumber, parseShare, parseVolume, parseWeight } from '../../units/measure.ts';
 import { fail, ok, type Result } from '../../units/result.ts';
+import { fromFahrenheit, toFahrenheit } from '../../units/temperature.ts';
 import type { practicesEn } from '../words/practicesEn.ts';
 import type { Field } from './field.ts';
 
@@ -52,6 +53,8 @@ export function readingOf(field: TypedFieldKind, practices: Practices, units: Un
       const parse = (text: string) => map(parseNumber(text), (number) => number * one);
       return within({ text: write(value), parse, unit }, field.least, field.most, write);
     }
+    case 'temperature':
+      return temperatureReading(value, field.least, field.most, units);
     case 'area-weight': {
       const one = units === 'metric' ? 1 : POUND_PER_100_SQUARE_FEET;
       const reading: Reading = {
@@ -85,6 +88,21 @@ function writtenWhole(grid: number, units: UnitStyle): string {
     (fraction) => formatLengthDetail(grid, units, { fraction }).exact,
   );
   return formatLength(grid, units, { fraction: fine ?? 64 });
+}
+
+/** °C, typed in the degrees of the units in use. */
+export function temperatureReading(
+  celsius: number,
+  least: number,
+  most: number,
+  units: UnitStyle,
+): Reading {
+  const metric = units === 'metric';
+  const write = (kept: number) => formatNumber(metric ? kept : toFahrenheit(kept), 1);
+  const parse = (text: string) =>
+    map(parseNumber(text), (number) => (metric ? number : fromFahrenheit(number)));
+  const unit = metric ? 'celsius' : 'fahrenheit';
+  return within({ text: write(celsius), parse, unit }, least, most, write);
 }
 
 export function countReading(value: number, least: number, most: number): Reading {

@@ -7,6 +7,7 @@ import { meshEn } from './meshEn.ts';
 import { planEn } from './planEn.ts';
 import { pourDayEn } from './pourDayEn.ts';
 import { practicesEn } from './practicesEn.ts';
+import { weatherEn } from './weatherEn.ts';
 
 /** Every sentence of the shell. English defines the keys; another language must give the same. */
 export const en = {
@@ -217,6 +218,7 @@ export const en = {
   layout: layoutTradeEn,
   boards: boardsEn,
   joints: jointsEn,
+  weather: weatherEn,
   mesh: meshEn,
   ground: groundEn,
   handOver: handOverEn,

@@ -9,6 +9,7 @@ import { meshEs } from './meshEs.ts';
 import { planEs } from './planEs.ts';
 import { pourDayEs } from './pourDayEs.ts';
 import { practicesEs } from './practicesEs.ts';
+import { weatherEs } from './weatherEs.ts';
 
 /**
  * Every sentence of the shell, in the trade Spanish of US crews, of “usted”.
@@ -226,6 +227,7 @@ export const es = (terms: TermsEs): AppWords => ({
   layout: layoutTradeEs(terms),
   boards: boardsEs(terms),
   joints: jointsEs,
+  weather: weatherEs,
   mesh: meshEs,
   ground: groundEs(terms),
   handOver: handOverEs,

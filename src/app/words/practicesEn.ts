@@ -3,6 +3,7 @@ import { practicesFormsEn } from './practicesFormsEn.ts';
 import { practicesJointsEn } from './practicesJointsEn.ts';
 import { practicesMixEn } from './practicesMixEn.ts';
 import { practicesOrderEn } from './practicesOrderEn.ts';
+import { practicesPlacingEn } from './practicesPlacingEn.ts';
 import { practicesPourDayEn } from './practicesPourDayEn.ts';
 import { practicesSteelEn } from './practicesSteelEn.ts';
 
@@ -22,6 +23,7 @@ export const practicesEn = {
     ...practicesJointsEn.units,
     ...practicesPourDayEn.units,
     ...practicesOrderEn.units,
+    ...practicesPlacingEn.units,
     psi: 'psi',
     megapascals: 'MPa',
     millionPsi: 'million psi',
@@ -38,6 +40,7 @@ export const practicesEn = {
     bearing: 'What the board bears',
     fastening: 'Nails or screws',
     ...practicesOrderEn.groups,
+    ...practicesPlacingEn.groups,
   },
   choices: {
     'duplex-nails': 'Duplex nails',
@@ -46,6 +49,7 @@ export const practicesEn = {
     ...practicesSteelEn.choices,
     ...practicesMixEn.choices,
     ...practicesOrderEn.choices,
+    ...practicesPlacingEn.choices,
   },
   sign: 'Type the sign alone, like $: four letters at most, no digits.',
   fields: {
@@ -57,6 +61,7 @@ export const practicesEn = {
     ...practicesSteelEn.fields,
     ...practicesPourDayEn.fields,
     ...practicesOrderEn.fields,
+    ...practicesPlacingEn.fields,
     mixName: { label: 'Mix' },
     bagWeight: { label: 'Bag weight' },
     bagYield: { label: 'One bag makes' },
@@ -102,6 +107,7 @@ export const practicesEn = {
     ...practicesMixEn.notes,
     ...practicesPourDayEn.notes,
     ...practicesOrderEn.notes,
+    ...practicesPlacingEn.notes,
     bags: {
       says: 'Yield is what the bag says: 80 lb makes about 0.60 ft³, 60 lb 0.45, 50 lb 0.375, 40 lb 0.30. Pages that promise 2/3 ft³ are 11 % too hopeful.',
       source: 'As printed on bags and in published tables.',

@@ -5,6 +5,7 @@ import { practicesFormsEs } from './practicesFormsEs.ts';
 import { practicesJointsEs } from './practicesJointsEs.ts';
 import { practicesMixEs } from './practicesMixEs.ts';
 import { practicesOrderEs } from './practicesOrderEs.ts';
+import { practicesPlacingEs } from './practicesPlacingEs.ts';
 import { practicesPourDayEs } from './practicesPourDayEs.ts';
 import { practicesSteelEs } from './practicesSteelEs.ts';
 
@@ -31,6 +32,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesJointsEs.units,
       ...practicesPourDay.units,
       ...practicesOrder.units,
+      ...practicesPlacingEs.units,
       psi: 'psi',
       megapascals: 'MPa',
       millionPsi: 'millones de psi',
@@ -47,6 +49,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       bearing: 'Lo que aguanta la tabla',
       fastening: 'Clavos o tornillos',
       ...practicesOrder.groups,
+      ...practicesPlacingEs.groups,
     },
     choices: {
       'duplex-nails': 'Clavos de dos cabezas',
@@ -55,6 +58,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesSteelEs.choices,
       ...practicesMix.choices,
       ...practicesOrder.choices,
+      ...practicesPlacingEs.choices,
     },
     sign: 'Escriba solo el signo, como $: cuatro letras a lo más, sin dígitos.',
     fields: {
@@ -66,6 +70,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesSteelEs.fields,
       ...practicesPourDay.fields,
       ...practicesOrder.fields,
+      ...practicesPlacingEs.fields,
       mixName: { label: 'Mezcla' },
       bagWeight: { label: `Peso ${bag.of}` },
       bagYield: { label: `Rinde cada ${bag.one}` },
@@ -111,6 +116,7 @@ export function practicesEs(terms: TermsEs): typeof practicesEn {
       ...practicesMix.notes,
       ...practicesPourDay.notes,
       ...practicesOrder.notes,
+      ...practicesPlacingEs.notes,
       bags: {
         says: `El rendimiento es lo que dice ${bag.the}: 80 lb da unos 0.60 ft³, 60 lb 0.45, 50 lb 0.375, 40 lb 0.30. Las páginas que prometen 2/3 ft³ se pasan 11 %.`,
         source: `Como viene impreso en ${bag.theMany} y en tablas publicadas.`,

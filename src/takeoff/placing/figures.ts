@@ -1,4 +1,6 @@
 import type { Practices } from '../../job/job.ts';
+import type { PlacingPractices } from '../../job/placing.ts';
+import { placingOf, weatherRulesOf } from '../../job/placingDefaults.ts';
 import type { Figure, Quantity, WorkingInput } from '../figure.ts';
 import type { InputKey } from '../keys.ts';
 import {
@@ -15,18 +17,16 @@ import type { PlacingResult } from './placingResult.ts';
 import { stripMark } from './stripMark.ts';
 
 /** How the pour goes by the clock, and the strips that it is struck off in. */
-export function placingFigures(
-  { placing: rules, weather }: Practices,
-  placing: PlacingResult,
-): readonly Figure[] {
+export function placingFigures(practices: Practices, placing: PlacingResult): readonly Figure[] {
+  const rules = placingOf(practices);
   return [
     ...paceFigures(rules, placing),
-    ...clockFigures(rules, weather.setShift, placing),
+    ...clockFigures(rules, weatherRulesOf(practices).setShift, placing),
     ...screedFigures(rules, placing),
   ];
 }
 
-type Rules = Practices['placing'];
+type Rules = PlacingPractices;
 
 function paceFigures(rules: Rules, { batch, timeline }: PlacingResult): readonly Figure[] {
   const { work, minutes, volume, area } = batch;

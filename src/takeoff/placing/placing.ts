@@ -1,6 +1,7 @@
 import type { Polygon } from '../../geometry/point.ts';
 import type { BagMix, Job, Practices } from '../../job/job.ts';
 import type { PlacingPractices } from '../../job/placing.ts';
+import { placingOf, weatherRulesOf } from '../../job/placingDefaults.ts';
 import { mix as figureMix } from '../mix/mix.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
@@ -36,7 +37,7 @@ export function placing(
   { practices, weather: typed }: Job,
   before: Before,
 ): Figured<PlacingResult> {
-  const { placing: rules } = practices;
+  const rules = placingOf(practices);
   const { pour, polygons, bags, weather } = before;
   if (!areRates(rules)) return withheld(tradeNote('mix', 'stop', 'placing-rates-wrong'));
   const span = spanOf(rules);
@@ -110,7 +111,7 @@ function meansFor(
   initial: number,
   air: number | undefined,
 ): Means {
-  const { mix, placing: rules } = practices;
+  const { mix } = practices;
   const slower = mix.mixes
     .filter(({ set }) => set.initial > initial)
     .flatMap((one) => {
@@ -119,17 +120,18 @@ function meansFor(
       const batches = figured && batchVolumes(figured);
       return batches && batches.length <= MOST_BATCHES ? [{ mix: one, batches }] : [];
     });
-  const cooled = cooledBy(practices, weather?.setAt, air, rules);
+  const cooled = cooledBy(practices, weather?.setAt, air);
   return { slower, ...(cooled ? { cooled } : {}), joints: joints?.layout?.joints ?? [] };
 }
 
 /** What cool water would do: the mix follows the water by a share. Water from the hose is taken as warm as the air. */
 function cooledBy(
-  { weather: { setShift } }: Practices,
+  practices: Practices,
   setAt: number | undefined,
   air: number | undefined,
-  { coolWater, waterShare }: PlacingPractices,
 ): Means['cooled'] {
+  const { coolWater, waterShare } = placingOf(practices);
+  const { setShift } = weatherRulesOf(practices);
   if (setAt === undefined) return undefined;
   const cooler = ((air ?? setAt) - coolWater) * waterShare;
   if (!(cooler > 0)) return undefined;

@@ -1,4 +1,6 @@
 import type { Practices } from '../../job/job.ts';
+import type { PlacingPractices } from '../../job/placing.ts';
+import { placingOf } from '../../job/placingDefaults.ts';
 import type { Note } from '../figure.ts';
 import { tradeNote } from '../notes.ts';
 import type { NetPour } from '../outline/pour.ts';
@@ -9,10 +11,11 @@ import { stripMark } from './stripMark.ts';
 
 /** What must be known of how the pour goes: by the clock, at the screed, and at the edges. */
 export function placingNotes(
-  { placing: rules, mix }: Practices,
+  practices: Practices,
   pour: NetPour,
   placing: PlacingResult,
 ): readonly Note[] {
+  const rules = placingOf(practices);
   return [
     ...clockNotes(rules, placing),
     ...screedNotes(placing),
@@ -21,7 +24,7 @@ export function placingNotes(
       facts: { hands: count(rules.crew, 'hand') },
     }),
     tradeNote('mix', 'assumption', 'placing-even'),
-    ...(placing.set.fastest ? [blendNote(mix, placing)] : []),
+    ...(placing.set.fastest ? [blendNote(practices.mix, placing)] : []),
     tradeNote('mix', 'assumption', 'placing-from'),
     tradeNote('mix', 'assumption', 'placing-forms-off', {
       facts: { after: time(placing.clock.strip) },
@@ -31,7 +34,7 @@ export function placingNotes(
 }
 
 function clockNotes(
-  rules: Practices['placing'],
+  rules: PlacingPractices,
   { strips, timeline, clock, oldest, window, trouble, offers }: PlacingResult,
 ): readonly Note[] {
   const notes: Note[] = [];
@@ -87,7 +90,7 @@ function screedNotes({ strips, span }: PlacingResult): readonly Note[] {
   return notes;
 }
 
-function reachNotes(rules: Practices['placing'], { reach }: PlacingResult): readonly Note[] {
+function reachNotes(rules: PlacingPractices, { reach }: PlacingResult): readonly Note[] {
   const notes: Note[] = [];
   const { farthest, wallsFirst } = reach;
   if (farthest && farthest.away > rules.poleReach) {

@@ -1,4 +1,5 @@
 import type { Job } from '../../job/job.ts';
+import { weatherRulesOf } from '../../job/placingDefaults.ts';
 import type { Figure } from '../figure.ts';
 import { evaporation, number, share, temperature, wind } from '../quantity.ts';
 import { nomograph, paperSi, paperUs } from './evaporation.ts';
@@ -6,9 +7,10 @@ import type { WeatherResult } from './weather.ts';
 
 /** How fast the surface dries, and how the set is shifted: each once its weather is typed. */
 export function weatherFigures(
-  { weather: rules }: Job['practices'],
+  practices: Job['practices'],
   { drying, setAt, setFactor }: WeatherResult,
 ): readonly Figure[] {
+  const rules = weatherRulesOf(practices);
   const figures: Figure[] = [];
   if (drying) {
     const { low, high, inputs } = drying;

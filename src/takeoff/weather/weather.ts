@@ -1,5 +1,6 @@
 import type { Job } from '../../job/job.ts';
-import type { Weather } from '../../job/placing.ts';
+import type { Weather, WeatherPractices } from '../../job/placing.ts';
+import { weatherRulesOf } from '../../job/placingDefaults.ts';
 import { fromFahrenheit } from '../../units/temperature.ts';
 import type { Note } from '../figure.ts';
 import { type Figured, tradeNote, withheld } from '../notes.ts';
@@ -41,7 +42,7 @@ export function setFactorAt(celsius: number, shift: number): number {
 export function weather({ weather: typed = {}, practices }: Job): Figured<WeatherResult> {
   const { air, concrete, humidity, wind } = typed;
   if (isWrong(typed)) return withheld(tradeNote('mix', 'stop', 'weather-wrong'));
-  const { setShift } = practices.weather;
+  const rules = weatherRulesOf(practices);
   const setAt = concrete ?? air;
   const inputs =
     air === undefined || humidity === undefined || wind === undefined
@@ -49,11 +50,11 @@ export function weather({ weather: typed = {}, practices }: Job): Figured<Weathe
       : { air, humidity, wind, concrete: concrete ?? air };
   const drying = inputs && { ...evaporationBand(inputs), inputs };
   const figured: WeatherResult = {
-    setFactor: setAt === undefined ? 1 : setFactorAt(setAt, setShift),
+    setFactor: setAt === undefined ? 1 : setFactorAt(setAt, rules.setShift),
     ...(setAt === undefined ? {} : { setAt }),
     ...(drying ? { drying } : {}),
   };
-  return { figured, notes: weatherNotes(typed, practices.weather, figured) };
+  return { figured, notes: weatherNotes(typed, rules, figured) };
 }
 
 /** The validator lets none of these in; a job that didn't come through it gives no figure. */
@@ -69,7 +70,7 @@ function isWrong({ air = 0, concrete = 0, humidity = 0, wind = 0 }: Weather): bo
 
 function weatherNotes(
   typed: Weather,
-  rules: Job['practices']['weather'],
+  rules: WeatherPractices,
   { setAt, setFactor, drying }: WeatherResult,
 ): readonly Note[] {
   const { air, concrete, humidity, wind, sky, frost } = typed;
@@ -115,7 +116,7 @@ function weatherNotes(
  */
 function dryingCode(
   { low, most }: EvaporationBand,
-  { evaporationMost, evaporationLowBleed }: Job['practices']['weather'],
+  { evaporationMost, evaporationLowBleed }: WeatherPractices,
 ): 'evaporation-over' | 'evaporation-near' | 'evaporation-low-bleed' | undefined {
   if (low >= evaporationMost) return 'evaporation-over';
   if (most >= evaporationMost) return 'evaporation-near';

@@ -3,12 +3,14 @@ import type { Field } from '../../../src/app/practices/field.ts';
 import { FIELDS } from '../../../src/app/practices/fields.ts';
 import { FORM_GROUPS } from '../../../src/app/practices/formFields.ts';
 import { ORDER_GROUPS } from '../../../src/app/practices/orderFields.ts';
+import { PLACING_GROUPS } from '../../../src/app/practices/placingFields.ts';
 import { type Reading, readingOf, readSign } from '../../../src/app/practices/reading.ts';
 import { practicesEn } from '../../../src/app/words/practicesEn.ts';
 import { apply } from '../../../src/job/commands.ts';
 import { defaultPractices as plainPractices } from '../../../src/job/defaults.ts';
 import type { Practices, UnitStyle } from '../../../src/job/job.ts';
 import { orderOf } from '../../../src/job/orderDefaults.ts';
+import { placingOf, weatherRulesOf } from '../../../src/job/placingDefaults.ts';
 import { USUAL_POUR_DAY } from '../../../src/job/pourDay.ts';
 import { blankJob } from '../../../src/job/start.ts';
 import { INCH, PSI } from '../../../src/units/grid.ts';
@@ -16,15 +18,22 @@ import { INCH, PSI } from '../../../src/units/grid.ts';
 /** With those written out that a job leaves out until one of them is changed. */
 function defaultPractices(): Practices {
   const plain = plainPractices();
-  return { ...plain, order: orderOf(plain) };
+  return {
+    ...plain,
+    order: orderOf(plain),
+    weather: weatherRulesOf(plain),
+    placing: placingOf(plain),
+  };
 }
 
 const UNITS: readonly UnitStyle[] = ['feet-inches', 'decimal-feet', 'metric'];
 const FORMS = FORM_GROUPS.flatMap(({ fields }) => fields);
 const ORDER = ORDER_GROUPS.flatMap(({ fields }) => fields);
+const PLACING = PLACING_GROUPS.flatMap(({ fields }) => fields);
 const ALL: readonly (readonly [string, Field])[] = [
   ...FORMS,
   ...ORDER,
+  ...PLACING,
   ...Object.values(FIELDS).flat(),
 ].map((field) => [field.key, field]);
 

@@ -1,5 +1,6 @@
 import type { Feature, Job } from '../../../src/job/job.ts';
 import type { PlacingPractices } from '../../../src/job/placing.ts';
+import { placingOf } from '../../../src/job/placingDefaults.ts';
 import { CUBIC_FOOT, INCH } from '../../../src/units/grid.ts';
 import { wasteByShare } from '../../published/slabs.ts';
 import { joint } from '../joints/jointJobs.ts';
@@ -49,7 +50,7 @@ export function evenly(
       waste: wasteByShare(0),
       mix: { ...practices.mix, mixes: [bag], batchVolume: (14 / 12) * CUBIC_FOOT },
       joints: { ...practices.joints, layout: 'by-hand' },
-      placing: { ...practices.placing, crew: 6, cycle: 5, ...rules },
+      placing: { ...placingOf(practices), crew: 6, cycle: 5, ...rules },
     },
   };
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { apply } from '../../../src/job/commands.ts';
 import { demoJob } from '../../../src/job/demo.ts';
 import type { Weather } from '../../../src/job/placing.ts';
+import { weatherRulesOf } from '../../../src/job/placingDefaults.ts';
 import { en } from '../../../src/sheet/words/en.ts';
 import { sayNote, sayQuantity } from '../../../src/sheet/words/say.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
@@ -59,7 +60,7 @@ describe('the weather as it is typed', () => {
 
   test('the limits are settings', () => {
     const { job } = typed(day(70, 70, 60, 12));
-    const weather = { ...job.practices.weather, evaporationMost: 0.3, coldBelow: 25 };
+    const weather = { ...weatherRulesOf(job.practices), evaporationMost: 0.3, coldBelow: 25 };
     const codes = takeoff({ ...job, practices: { ...job.practices, weather } }).notes.map(
       ({ code }) => code,
     );
