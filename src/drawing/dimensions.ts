@@ -1,4 +1,5 @@
 import type { Job } from '../job/job.ts';
+import { axesAlong } from '../takeoff/layout/printedAcross.ts';
 import type { Takeoff } from '../takeoff/result.ts';
 import { drawAngles } from './dimension/angles.ts';
 import { drawArc, drawBeside } from './dimension/beside.ts';
@@ -17,7 +18,7 @@ import {
   pourLoops,
   sideKey,
 } from './dimension/loops.ts';
-import { axesOf, drawStrings } from './dimension/strings.ts';
+import { drawStrings } from './dimension/strings.ts';
 
 export interface DimensionWishes {
   /** The selected feature: its own edges are measured first. */
@@ -36,7 +37,7 @@ export interface DimensionWishes {
 export function diagonalLines(board: Board, loops: readonly Loop[]): readonly Diagonal[] {
   const diagonals = loops
     .filter(({ hole }) => !hole)
-    .flatMap((loop) => diagonalsOf(loop, axesOf(loop), board.units));
+    .flatMap((loop) => diagonalsOf(loop, axesAlong(loop.sides), board.units));
   drawDiagonals(board, diagonals);
   return diagonals;
 }
@@ -79,7 +80,7 @@ export function drawDimensions(
   for (const loop of outers) {
     const sides = fresh(loop.sides);
     const straight = sides.filter(({ arc }) => !arc);
-    const left = drawStrings(board, loop, straight, axesOf(loop), checks && loop.closed);
+    const left = drawStrings(board, loop, straight, axesAlong(loop.sides), checks && loop.closed);
     for (const side of left) if (side.laidOut) drawBeside(board, side);
     rest.push(...left.filter(({ laidOut }) => !laidOut));
     arcs.push(...sides.filter(({ arc }) => arc));

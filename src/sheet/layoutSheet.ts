@@ -14,7 +14,7 @@ import { legendRows } from './pages/legend.ts';
 import { listPages, sizePages } from './pages/listPages.ts';
 import { onePage } from './pages/onePage.ts';
 import { padLayouts } from './pages/padLayouts.ts';
-import type { PlanFrame } from './pages/planFrame.ts';
+import { type PlanFrame, planFrames } from './pages/planFrame.ts';
 import { type PlanPages, planPages } from './pages/planPage.ts';
 import { pourPages } from './pages/pourPages.ts';
 import { sectionPages } from './pages/sectionPages.ts';
@@ -37,13 +37,7 @@ export function layoutSheet(
   const pads = padLayouts(job, takeoff, options);
   const drawn = options.onePage
     ? drawnOnOne(job, takeoff, options, pads)
-    : drawnPages({
-        job,
-        takeoff,
-        options,
-        pads,
-        scaled: bestPlan(job, takeoff, options, pads),
-      });
+    : drawnPages({ job, takeoff, options, pads });
   const size = paperSize(options.paper, drawn[0]!.frame.turn);
   const name = printable(job.name).text || layout.noName;
   const pages = drawn.length;
@@ -98,40 +92,40 @@ interface Making {
   readonly takeoff: Takeoff;
   readonly options: SheetOptions;
   readonly pads: readonly PadLayout[];
-  readonly scaled: ScaledPlan;
 }
 
 function drawnPages(making: Making): readonly Drawn[] {
-  const { job, takeoff, options, pads, scaled } = making;
+  const { job, takeoff, options, pads } = making;
   const { layout } = options.words.sheet;
-  const { frame } = scaled;
-  const area = listArea(frame);
   const wanted = pagesWanted(takeoff, options);
+  // The first plan that is printed turns the paper of all.
+  const scaled = wanted.has('layout') ? bestPlan(job, takeoff, options, pads) : undefined;
+  const first = scaled?.frame.turn ?? options.turn;
+  const forms = wanted.has('forms')
+    ? formsSheet(job, takeoff, { turn: first, listArea }, options)
+    : undefined;
+  const turn = first ?? forms?.frame.turn;
+  const steel = wanted.has('steel')
+    ? steelSheet(job, takeoff, { turn, listArea }, options)
+    : undefined;
+  const frame = [scaled, forms, steel].find((plan) => plan)?.frame ?? listFrame(options);
+  const area = listArea(frame);
   const listed = (called: string, pages: readonly (readonly Mark[])[]): readonly Drawn[] =>
     onPages(called, frame, pages);
-  const setting = { turn: frame.turn, listArea };
   const own = [
-    {
-      stations: ['forms'] as const,
-      called: layout.forms.title,
-      sheet: wanted.has('forms') ? formsSheet(job, takeoff, setting, options) : undefined,
-    },
-    {
-      stations: ['steel', 'joints'] as const,
-      called: layout.steel.title,
-      sheet: wanted.has('steel') ? steelSheet(job, takeoff, setting, options) : undefined,
-    },
+    { stations: ['forms'] as const, called: layout.forms.title, sheet: forms },
+    { stations: ['steel', 'joints'] as const, called: layout.steel.title, sheet: steel },
   ];
   // A station's own pages hold its tables and cautions: the lists leave them out.
   const apart = own.flatMap(({ stations, sheet }): readonly Station[] => (sheet ? stations : []));
   return [
-    ...(wanted.has('layout') ? layoutPlan(making, listed) : []),
+    ...(scaled ? layoutPlan(making, scaled, listed) : []),
     ...own.flatMap(({ called, sheet }): readonly Drawn[] => {
       if (!sheet) return [];
       const { frame: on, scaleName, plan, tables } = sheet;
       return [...planned(called, on, scaleName, plan, options), ...listed(called, tables)];
     }),
-    ...(wanted.has('sections') ? sectionsDrawn(making) : []),
+    ...(wanted.has('sections') ? sectionsDrawn(making, frame) : []),
     ...(wanted.has('set-out') ? listed(layout.setOut, layoutPages(job, pads, area, options)) : []),
     ...(wanted.has('pour')
       ? listed(layout.pour.title, pourPages(job, takeoff, area, options))
@@ -140,7 +134,12 @@ function drawnPages(making: Making): readonly Drawn[] {
   ];
 }
 
-function sectionsDrawn({ job, takeoff, options, scaled: { frame } }: Making): readonly Drawn[] {
+/** Where nothing but lists is printed. */
+function listFrame({ paper, turn = 'upright' }: SheetOptions): PlanFrame {
+  return planFrames(paper, turn, 0, false)[0]!;
+}
+
+function sectionsDrawn({ job, takeoff, options }: Making, frame: PlanFrame): readonly Drawn[] {
   const sections = sectionPages(job, takeoff, listArea(frame), options);
   return (sections?.pages ?? []).map((parts) => ({
     called: options.words.sheet.layout.sections.title,
@@ -152,7 +151,8 @@ function sectionsDrawn({ job, takeoff, options, scaled: { frame } }: Making): re
 
 /** The plan, and the sizes that found no room on its page. */
 function layoutPlan(
-  { job, takeoff, options, scaled }: Making,
+  { job, takeoff, options }: Making,
+  scaled: ScaledPlan,
   listed: (called: string, pages: readonly (readonly Mark[])[]) => readonly Drawn[],
 ): readonly Drawn[] {
   const { layout } = options.words.sheet;

@@ -1,6 +1,7 @@
 import type { SheetPage } from './page.ts';
 import { paintPage } from './paint/paintPage.ts';
 import type { Letters, Pen, Step } from './paint/pen.ts';
+import { unpackedFont } from './paint/unpackedFont.ts';
 
 /** The bytes of the typeface, regular and semibold (WOFF or TrueType), embedded as far as it is used. */
 export interface SheetFonts {
@@ -37,8 +38,10 @@ export async function paintPdf(
     displayTitle: true,
   });
   const whole = collected(pdf);
-  pdf.registerFont('regular', fonts.regular);
-  pdf.registerFont('bold', fonts.bold);
+  for (const cut of ['regular', 'bold'] as const) {
+    pdf.registerFont(cut, unpackedFont(fonts[cut]));
+    layOutWords(pdf.font(cut));
+  }
   for (const page of pages) {
     pdf.addPage({ size: [page.width * POINT, page.height * POINT], margin: 0 });
     pdf.scale(POINT, POINT);
@@ -112,17 +115,32 @@ function pdfPen(pdf: Pdf): Pen {
   };
 }
 
-/** Without these the typeface makes “2×4” of “2x4”, and who looks for the one doesn't find the other. */
-const FEATURES = { calt: false } as unknown as PDFKit.Mixins.OpenTypeFeatures[];
+/** Without it the typeface makes “2×4” of “2x4”, and who looks for the one doesn't find the other. */
+const FEATURES = { calt: false };
+
+/** What the writer keeps to itself: how it lays out the letters of one word. */
+interface Inside {
+  readonly _font: { layoutRun: (word: string, features?: typeof FEATURES) => unknown };
+}
+
+/**
+ * Has the writer keep the words that it laid out in the typeface in use: told of the features with every text, it would
+ * lay out each text three times and keep none.
+ */
+function layOutWords(pdf: Pdf): void {
+  const { _font: font } = pdf as unknown as Inside;
+  const layoutRun = font.layoutRun.bind(font);
+  font.layoutRun = (word) => layoutRun(word, FEATURES);
+}
 
 function writeLetters(pdf: Pdf, { text, at, size, angle, anchor, bold, colour }: Letters): void {
   pdf.save();
   pdf.translate(at.x, at.y);
   pdf.rotate((-angle * 180) / Math.PI);
   pdf.font(bold ? 'bold' : 'regular').fontSize(size);
-  const width = anchor === 'start' ? 0 : pdf.widthOfString(text, { features: FEATURES });
+  const width = anchor === 'start' ? 0 : pdf.widthOfString(text);
   const x = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
   pdf.fillColor(colour);
-  pdf.text(text, x, 0, { lineBreak: false, baseline: 'alphabetic', features: FEATURES });
+  pdf.text(text, x, 0, { lineBreak: false, baseline: 'alphabetic' });
   pdf.restore();
 }

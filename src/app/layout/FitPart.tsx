@@ -34,7 +34,7 @@ export function FitPart({ job, layout }: LayoutPartProps) {
             <TapeField
               key={name}
               label={says[tie.kind](tie.from.letter, tie.to.letter)}
-              drawn={tie.length}
+              drawn={tie.printed}
               use={tie.sets ? says.sets : says.checks}
               value={readings.tapes[name] ?? null}
               units={job.units}

@@ -47,6 +47,8 @@ export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly lai
   ] as const;
   const letters = (i: number, j: number) => [four[i % 4]!.letter, four[j % 4]!.letter] as const;
   const drawn = (i: number, j: number) => between(four[i % 4]!.at, four[j % 4]!.at);
+  const printed = (i: number, j: number) =>
+    layout.ties.find(({ from, to }) => from === four[i] && to === four[j])?.printed ?? drawn(i, j);
   return (
     <section className="slip-part">
       <h3>{says.tape}</h3>
@@ -55,7 +57,7 @@ export function TapePart({ job, layout, laid }: LayoutPartProps & { readonly lai
         {pairs.map(([i, j], at) =>
           reading(
             says.diagonal(...letters(i, j)),
-            drawn(i, j),
+            printed(i, j),
             readings.diagonals[at]!,
             (value) => {
               const [first, second] = readings.diagonals;

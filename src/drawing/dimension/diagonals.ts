@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/point.ts';
 import type { UnitStyle } from '../../job/job.ts';
-import { printedLength } from '../../units/printed.ts';
+import { type Axes, printedAcross } from '../../takeoff/layout/printedAcross.ts';
 import { EXTENSION } from '../clearance.ts';
 import {
   along,
@@ -17,7 +17,6 @@ import {
 } from './board.ts';
 import { keep, middleOf } from './keyed.ts';
 import type { Loop } from './loops.ts';
-import type { Axes } from './strings.ts';
 
 /** A diagonal and its length, grid units. */
 export interface Diagonal {
@@ -33,10 +32,11 @@ export interface Diagonal {
  */
 export function diagonalsOf(
   { sides, closed }: Loop,
-  { u, v }: Axes,
+  axes: Axes,
   units: UnitStyle,
 ): readonly Diagonal[] {
   if (!closed || sides.length < 4) return [];
+  const { u, v } = axes;
   const corners = sides.map(({ from }) => from);
   const farthest = (su: number, sv: number): Point =>
     corners.reduce((best, corner) => {
@@ -48,13 +48,15 @@ export function diagonalsOf(
       ? (corners as [Point, Point, Point, Point])
       : [farthest(-1, -1), farthest(1, -1), farthest(1, 1), farthest(-1, 1)];
   const all = new Set([one, two, three, four]);
-  const diagonal = (from: Point, to: Point): Diagonal => {
-    const apart = { x: to.x - from.x, y: to.y - from.y };
-    const [along, out] = [dot(apart, u), dot(apart, v)];
-    const length = Math.hypot(printedLength(along, units), printedLength(out, units));
-    return { from, to, length };
-  };
-  return all.size < 4 ? [] : [diagonal(one, three), diagonal(two, four)];
+  const isSide = (from: Point, to: Point) =>
+    sides.some(
+      (side) =>
+        !side.arc &&
+        ((side.from === from && side.to === to) || (side.from === to && side.to === from)),
+    );
+  const diagonal = (from: Point, to: Point): readonly Diagonal[] =>
+    isSide(from, to) ? [] : [{ from, to, length: printedAcross(from, to, axes, units) }];
+  return all.size < 4 ? [] : [...diagonal(one, three), ...diagonal(two, four)];
 }
 
 const SHARES = [0.3, 0.7, 0.25, 0.75, 0.36, 0.64, 0.2, 0.8, 0.42, 0.58, 0.15, 0.85, 0.5];

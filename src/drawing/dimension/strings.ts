@@ -1,28 +1,11 @@
 import type { Point } from '../../geometry/point.ts';
+import type { Axes } from '../../takeoff/layout/printedAcross.ts';
 import { isLineFree, OUTLINE, type Place } from '../clearance.ts';
 import { along, type Board, dot, lengthText, toGridPoint, toMm, wayFrom } from './board.ts';
 import { type Bay, baysOf } from './chains.ts';
 import { keep, keepInLane, middleOf } from './keyed.ts';
 import { drawInLane, type Lane } from './linear.ts';
 import type { Loop, MeasuredSide } from './loops.ts';
-
-/** The two directions that most of an outline runs in, square to each other. */
-export interface Axes {
-  readonly u: Place;
-  readonly v: Place;
-}
-
-/** Along the longest straight edge, turned so that u runs nearest to east. */
-export function axesOf(loop: Loop): Axes {
-  let longest: MeasuredSide | undefined;
-  for (const side of loop.sides) {
-    if (!side.arc && (!longest || side.length > longest.length)) longest = side;
-  }
-  let u = longest ? wayFrom(longest.from, longest.to) : { x: 1, y: 0 };
-  // Quarter turns until it runs between north-east and south-east.
-  while (u.x < Math.abs(u.y) - 1e-9) u = { x: -u.y, y: u.x };
-  return { u, v: { x: -u.y, y: u.x } };
-}
 
 /** Edges turned less than this (sine) from an axis stand in its strings; their length is theirs, not their shadow's. */
 const ALONG_AXIS = 0.002;

@@ -1,5 +1,6 @@
 import { boundsOf } from '../../drawing/bounds.ts';
 import { type Plan, planOf, type SheetPlan } from '../../drawing/plan.ts';
+import { pourArea } from '../../drawing/pour.ts';
 import type { Box } from '../../geometry/box.ts';
 import type { Job } from '../../job/job.ts';
 import type { Layout } from '../../takeoff/layout/layout.ts';
@@ -90,9 +91,9 @@ function planAt(
         (maxY - minY) / perMm <= room.height - 2 * CLEAR_MM
       );
     });
-  // The bare pour first: dimensions cost far more than finding that it is too large without them.
-  const bare = planOf(job, takeoff, { ...planOptions(scale, options), dimensions: false });
-  const possible = thatHold(neededBox(bare, scale, options), frames);
+  // The bare pour first: drawing a plan costs far more than finding that its pour alone is too large.
+  const bare = takeoff.pour && boundsOf(pourArea(takeoff.pour), { gridPerMm: perMm });
+  const possible = bare ? thatHold(bare, frames) : frames;
   if (possible.length === 0) return undefined;
   const needed = neededBox(planOf(job, takeoff, planOptions(scale, options)), scale, options);
   const centre = middleOf(needed);

@@ -4,7 +4,7 @@ import type { Job } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { printable } from '../lettering.ts';
 import type { Rect, SheetPart } from '../page.ts';
-import type { Turn } from '../papers.ts';
+import { TURNS, type Turn } from '../papers.ts';
 import { gridPerMmAt } from '../scales.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { type Block, flow, heading, paragraph } from './blocks.ts';
@@ -37,8 +37,8 @@ export interface Trade {
 
 /** How pages are turned, and where lists stand on them. */
 export interface SheetSetting {
-  /** As the layout's paper is turned. */
-  readonly turn: Turn;
+  /** As the paper of a plan before it is turned; when there is none, whichever way the scale is the larger. */
+  readonly turn?: Turn | undefined;
   readonly listArea: (frame: PlanFrame) => Rect;
 }
 
@@ -52,7 +52,8 @@ export function tradeSheet(
 ): TradeSheet {
   // Which rows there are hangs on the scale for what is too small to draw: the frame is made for all of them.
   const rows = trade.legend(0).length;
-  const frames = planFrames(options.paper, turn, rows * ROW_MM, true);
+  const turns = turn ? [turn] : TURNS;
+  const frames = turns.flatMap((one) => planFrames(options.paper, one, rows * ROW_MM, true));
   const scaled = fitPlan(job, takeoff, frames, { ...options, station: trade.station });
   const legend = trade.legend(gridPerMmAt(scaled.scale));
   const { pages, left } = planPages(job, takeoff, scaled, legend, options, trade.words);

@@ -1,3 +1,4 @@
+import type { Point } from '../../geometry/point.ts';
 import type { Blocks } from './blocked.ts';
 import { between, cornerAfter, type LaidCorner, type LaidPad } from './corners.ts';
 
@@ -7,6 +8,8 @@ export interface Tie {
   readonly to: LaidCorner;
   /** Grid units, a float. */
   readonly length: number;
+  /** As it is printed: one across the form figured from its printed sides. Grid units, a float. */
+  readonly printed: number;
   /** A straight side of the pad; the chord of a curved one; between neighbours with no side of the pad; or across. */
   readonly kind: 'side' | 'chord' | 'between' | 'diagonal';
   /** True for the lengths that set the form out; the rest are checks. */
@@ -14,6 +17,9 @@ export interface Tie {
   /** A building or steps stand between. */
   readonly blocked: boolean;
 }
+
+/** How long what lies across a form between two places is as printed. */
+export type Across = (from: Point, to: Point) => number;
 
 /**
  * Every side of a form, and the ties across that fix its shape: n corners need 2n − 3 independent lengths, and one more
@@ -23,16 +29,19 @@ export interface Tie {
  * the two tapes cross nearest to square, so the lengths can't depend on each other, and each can be taped in turn.
  * Source: geometry (counting of independent lengths).
  */
-export function formTies(laid: LaidPad, blocks: Blocks): readonly Tie[] {
+export function formTies(laid: LaidPad, blocks: Blocks, printed: Across): readonly Tie[] {
   const { corners } = laid;
   const kinds = sideKinds(laid);
   const tie = (i: number, j: number, sets: boolean): Tie => {
     const [from, to] = [corners[Math.min(i, j)]!, corners[Math.max(i, j)]!];
+    const kind = kinds.get(pairKey(i, j)) ?? 'diagonal';
+    const length = between(from.at, to.at);
     return {
       from,
       to,
-      length: between(from.at, to.at),
-      kind: kinds.get(pairKey(i, j)) ?? 'diagonal',
+      length,
+      printed: kind === 'side' ? length : printed(from.at, to.at),
+      kind,
       sets,
       blocked: blocks(from.at, to.at),
     };
@@ -137,8 +146,8 @@ function crossingSine({ at }: LaidCorner, one: LaidCorner, other: LaidCorner): n
   return Math.abs(cross) / (a * b);
 }
 
-/** The longest length across a form, or the longest of all where it has none. Grid units. */
+/** The longest length across a form as printed, or the longest of all where it has none. Grid units. */
 export function longestTie(ties: readonly Tie[]): number {
   const across = ties.filter(({ kind }) => kind === 'diagonal');
-  return Math.max(...(across.length > 0 ? across : ties).map(({ length }) => length));
+  return Math.max(...(across.length > 0 ? across : ties).map(({ printed }) => printed));
 }

@@ -28,14 +28,14 @@ export function bandFigure(ties: readonly Tie[]): Figure {
   };
 }
 
-/** Every length to tape on the form, to a sixteenth. */
+/** Every length to tape on the form, to a sixteenth; those across it as the plan has them. */
 export function tiesTable(ties: readonly Tie[]): TicketTable {
   return {
     key: 'layout-ties',
     columns: ['tie', 'length', 'tie-kind', 'tie-use'],
-    rows: ties.map(({ from, to, length: long, kind, sets, blocked }) => [
+    rows: ties.map(({ from, to, printed, kind, sets, blocked }) => [
       text(`${from.letter}–${to.letter}`),
-      length(long),
+      length(printed),
       term(kind),
       term(`${sets ? 'sets' : 'checks'}${blocked ? '-blocked' : ''}`),
     ]),

@@ -11,9 +11,10 @@ import {
   offsets,
 } from './baseline.ts';
 import { blocksOf } from './blocked.ts';
-import { type LaidPad, laidPad } from './corners.ts';
-import { formTies, type Tie } from './diagonals.ts';
+import { between, cornerAfter, type LaidPad, laidPad } from './corners.ts';
+import { type Across, formTies, type Tie } from './diagonals.ts';
 import { layoutNote } from './layoutNote.ts';
+import { axesAlong, axesBetween, printedAcross } from './printedAcross.ts';
 import { type FitReadings, NO_FIT, type TapeFit, tapeFit } from './tapeFit.ts';
 import { fourOf, NO_READINGS, type TapeReadings, type TapeSaid, tapeSaid } from './tapeSaid.ts';
 import {
@@ -68,7 +69,7 @@ export function layoutOf(job: Job, pour: NetPour | undefined, choice: LayoutChoi
   const laid = found.figured;
   if (!laid) return { ...NOTHING, notes: { ...NOTHING.notes, form: found.notes } };
   const blocks = blocksOf(job);
-  const ties = formTies(laid, blocks);
+  const ties = formTies(laid, blocks, acrossOf(job, pour, laid));
   const baselines = baselinesOf(job, laid);
   const first = firstBaseline(baselines, laid, closeness);
   const off = offsets(laid, baselines, choice.baseline, first);
@@ -95,6 +96,19 @@ export function layoutOf(job: Job, pour: NetPour | undefined, choice: LayoutChoi
       tape: said?.notes ?? fit?.notes ?? [],
     },
   };
+}
+
+/** Along the axes that the pour is measured by; those of the pad where a corner isn't one of the pour. */
+function acrossOf({ units }: Job, pour: NetPour | undefined, { pad }: LaidPad): Across {
+  const { corners } = pad.shape;
+  const own = axesAlong(
+    corners.map((from, i) => {
+      const to = cornerAfter(pad.shape, i);
+      return { from, to, length: between(from, to), ...(from.rise === 0 ? {} : { arc: true }) };
+    }),
+  );
+  const axes = axesBetween(pour);
+  return (from, to) => printedAcross(from, to, axes(from, to) ?? own, units);
 }
 
 const NOTHING: Layout = {
