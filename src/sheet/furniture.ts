@@ -11,7 +11,7 @@ export function furniture(marks: readonly Mark[]): SheetPart {
   return { marks, gridPerMm: MILLIMETRE, from: { x: 0, y: 0 }, at: { x: 0, y: 0 } };
 }
 
-interface Wording {
+export interface Wording {
   readonly height: number;
   readonly style?: TextStyle;
   readonly anchor?: 'start' | 'middle' | 'end';

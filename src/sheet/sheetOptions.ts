@@ -9,6 +9,8 @@ import type { Words } from './words/words.ts';
 export interface PageWords {
   readonly sheet: Words;
   readonly drawing: DrawingWords;
+  /** What whole sentences are written from, where that isn't the same: a page in two languages has each of them once. */
+  readonly sentences?: Omit<PageWords, 'sentences'>;
 }
 
 export interface SheetOptions {

@@ -1,12 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { textCorners } from '../../src/drawing/bounds.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import type { Corner, Feature, Job } from '../../src/job/job.ts';
 import { SERVICES } from '../../src/job/services.ts';
 import { blankJob, rectangleJob } from '../../src/job/start.ts';
 import type { SheetPage } from '../../src/sheet/page.ts';
-import { toPage } from '../../src/sheet/paint/steps.ts';
-import { MARGIN } from '../../src/sheet/papers.ts';
 import { scaleOf, scalesFor } from '../../src/sheet/scales.ts';
 import { sayNote, sayQuantity } from '../../src/sheet/words/say.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
@@ -14,6 +11,7 @@ import { tickets } from '../../src/takeoff/tickets.ts';
 import { FOOT, INCH } from '../../src/units/grid.ts';
 import { randomPadJob } from '../drawing/randomPads.ts';
 import { sheetOf, words, writtenOn } from './made.ts';
+import { onEachOther, outside } from './pageFaults.ts';
 
 const { layout } = words.sheet;
 
@@ -55,32 +53,6 @@ function withEveryService(job: Job): Job {
 /** All that is written, lines joined. */
 function flatOf(pages: readonly SheetPage[]): string {
   return writtenOn(pages).replace(/\s+/g, ' ');
-}
-
-/** Texts of a page that reach outside its margins (those of a plan's own part are held against its frame). */
-function outside(page: SheetPage): readonly string[] {
-  return page.parts.flatMap((part) =>
-    part.marks.flatMap((mark) => {
-      if (mark.kind !== 'text') return [];
-      const box = part.clip ?? {
-        x: MARGIN,
-        y: MARGIN,
-        width: page.width - 2 * MARGIN,
-        height: page.height - 2 * MARGIN,
-      };
-      const place = toPage(part);
-      const isOut = textCorners(mark, part.gridPerMm)
-        .map(place)
-        .some(
-          ({ x, y }) =>
-            x < box.x - 0.3 ||
-            x > box.x + box.width + 0.3 ||
-            y < box.y - 0.3 ||
-            y > box.y + box.height + 0.3,
-        );
-      return isOut ? [mark.text] : [];
-    }),
-  );
 }
 
 const ODD: readonly (readonly [string, Job])[] = [
@@ -143,40 +115,7 @@ describe('every page', () => {
   );
 
   test.each(ODD)('%s: texts beside the plan and on the lists don’t lie on each other', (_, job) => {
-    for (const page of sheetOf(job)) {
-      const boxes = page.parts
-        .filter(({ clip }) => !clip)
-        .flatMap((part) =>
-          part.marks.flatMap((mark) => {
-            if (mark.kind !== 'text') return [];
-            const spots = textCorners(mark, part.gridPerMm).map(toPage(part));
-            const xs = spots.map(({ x }) => x);
-            const ys = spots.map(({ y }) => y);
-            return [
-              {
-                text: mark.text,
-                left: Math.min(...xs),
-                right: Math.max(...xs),
-                top: Math.min(...ys),
-                bottom: Math.max(...ys),
-              },
-            ];
-          }),
-        );
-      const on = boxes.flatMap((a, i) =>
-        boxes
-          .slice(i + 1)
-          .filter(
-            (b) =>
-              a.left < b.right - 0.05 &&
-              b.left < a.right - 0.05 &&
-              a.top < b.bottom - 0.4 &&
-              b.top < a.bottom - 0.4,
-          )
-          .map((b) => `“${a.text}” on “${b.text}”`),
-      );
-      expect(on).toEqual([]);
-    }
+    expect(sheetOf(job).flatMap(onEachOther)).toEqual([]);
   });
 });
 

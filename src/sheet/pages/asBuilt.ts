@@ -5,7 +5,8 @@ import type { Job } from '../../job/job.ts';
 import { cornerLetter } from '../../job/letters.ts';
 import { printable } from '../lettering.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
-import { BLANK, type Block, heading, paragraph, tableBlocks } from './blocks.ts';
+import { BLANK, type Block, heading, paragraph } from './blocks.ts';
+import { tableBlocks } from './tableBlocks.ts';
 
 const NO_BREAK = '\u00a0';
 

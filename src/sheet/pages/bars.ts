@@ -16,6 +16,12 @@ const FEET = [1 / 12, 0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200].map((feet) => fe
 const METRES = [0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50].map((metres) => metres * METRE);
 const DIVISIONS = 4;
 const LONGEST_MM = 52;
+/** The ends of divisions that their length is written at: as many as have room. */
+const LETTERED = [
+  [0, 1, 2, 4],
+  [0, 2, 4],
+  [0, 4],
+];
 
 /** A bar that shrinks and grows with the drawing when it is copied, and one that tells whether the print is true. */
 export function bars(
@@ -43,8 +49,16 @@ function scaleBar(x: number, upper: number, scale: Scale, units: UnitStyle): rea
         marks.push(line(box.x, y, box.x + division, y, 'form'));
     }
   }
-  const isRoomy = textWidth(shortLength(step, units), TEXT_MM) + 2 < division;
-  for (const i of isRoomy ? [0, 1, 2, 4] : [0, 2, 4]) {
+  const room = (i: number) => textWidth(shortLength(i * step, units), TEXT_MM) + 2;
+  const lettered =
+    LETTERED.find((those) =>
+      those.slice(1).every((i, at) => {
+        const before = those[at]!;
+        const needed = (room(i) + (before === 0 ? 0 : room(before))) / 2;
+        return needed <= (i - before) * division;
+      }),
+    ) ?? LETTERED.at(-1)!;
+  for (const i of lettered) {
     const said = i === 0 ? '0' : shortLength(i * step, units);
     const anchor = i === 0 ? 'start' : 'middle';
     marks.push(text(said, x + i * division, top - 1, { height: TEXT_MM, anchor }));

@@ -1,7 +1,7 @@
 import type { Mark, TextStyle } from '../../drawing/marks.ts';
 import { textWidth } from '../../drawing/textSize.ts';
-import { line, text } from '../furniture.ts';
-import { shortened, wrapped } from '../lettering.ts';
+import { line, text, type Wording } from '../furniture.ts';
+import { wrapped } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 
 /** Something of a list that isn't broken: it stands on one page or goes to the next. */
@@ -17,28 +17,37 @@ export interface Block {
 export const LIST_MM = 2.5;
 /** A line to write on. */
 export const BLANK = '________';
-const LINE_MM = 4.6;
+export const LINE_MM = 4.6;
 /** From the top of a block to the line its first letters stand on. */
-const FIRST_MM = 3.4;
+export const FIRST_MM = 3.4;
+
+const HEADING_MM = 3.2;
+const HEADING_LINE_MM = 4.8;
 
 export function heading(said: string, width: number): Block {
+  const lines = wrapped(said, HEADING_MM, width);
+  const last = 6.2 + (lines.length - 1) * HEADING_LINE_MM;
   return {
-    height: 10,
+    height: last + 3.8,
     leads: true,
     draw: (x, y) => [
-      text(shortened(said, 3.2, width), x, y + 6.2, { height: 3.2, style: 'title' }),
-      line(x, y + 7.8, x + width, y + 7.8, 'hairline'),
+      ...lines.map((one, i) =>
+        text(one, x, y + 6.2 + i * HEADING_LINE_MM, { height: HEADING_MM, style: 'title' }),
+      ),
+      line(x, y + last + 1.6, x + width, y + last + 1.6, 'hairline'),
     ],
   };
 }
 
 export function subheading(said: string, width: number): Block {
+  const lines = wrapped(said, LIST_MM, width);
   return {
-    height: 6.4,
+    height: 1.8 + lines.length * LINE_MM,
     leads: true,
-    draw: (x, y) => [
-      text(shortened(said, LIST_MM, width), x, y + 4.8, { height: LIST_MM, style: 'label' }),
-    ],
+    draw: (x, y) =>
+      lines.map((one, i) =>
+        text(one, x, y + 4.8 + i * LINE_MM, { height: LIST_MM, style: 'label' }),
+      ),
   };
 }
 
@@ -61,7 +70,11 @@ export function paragraph(said: string, width: number, sign = ''): readonly Bloc
   }));
 }
 
-/** A name, what it is worth, and what kind of figure it is. */
+/** What kind of figure it is stands in so much of a row; its name has so much of the rest at the least, or the row for itself. */
+const ROLE_SHARE = 0.2;
+const NAME_SHARE = 0.4;
+
+/** A name, what it is worth, and what kind of figure it is. What is long stands under its name. */
 export function figureRow(
   name: string,
   value: string,
@@ -69,94 +82,51 @@ export function figureRow(
   width: number,
   strong: boolean,
 ): Block {
-  const valueWidth = Math.min(textWidth(value, LIST_MM), width * 0.42);
-  const roleWidth = width * 0.2;
-  const names = wrapped(name, LIST_MM, width - roleWidth - valueWidth - 3);
+  const roleWidth = role === '' ? 0 : width * ROLE_SHARE + 2;
+  const room = width - roleWidth;
+  const besideValue = room - textWidth(value, LIST_MM) - 3;
+  const words = Math.max(...name.split(' ').map((word) => textWidth(word, LIST_MM)));
+  const isBeside = besideValue >= Math.max(room * NAME_SHARE, words);
+  const names = wrapped(name, LIST_MM, isBeside ? besideValue : room);
+  const values = isBeside ? [value] : wrapped(value, LIST_MM, room - 4);
+  const roles = role === '' ? [] : wrapped(role, LIST_MM, width * ROLE_SHARE);
+  const first = isBeside ? 0 : names.length;
+  const deep = Math.max(names.length, first + values.length, roles.length) * LINE_MM;
   const style: TextStyle = strong ? 'figure' : 'small';
+  const lines = (said: readonly string[], at: number, from: number, how: Partial<Wording> = {}) =>
+    said.map((one, i) =>
+      text(one, at, from + FIRST_MM + i * LINE_MM, { height: LIST_MM, style: 'small', ...how }),
+    );
   return {
-    height: LINE_MM * names.length + 0.4,
+    height: deep + 0.4,
     leads: false,
     draw: (x, y) => [
-      ...names.map((one, i) =>
-        text(one, x, y + FIRST_MM + i * LINE_MM, { height: LIST_MM, style }),
-      ),
-      text(shortened(value, LIST_MM, width * 0.42), x + width - roleWidth - 1.5, y + FIRST_MM, {
-        height: LIST_MM,
-        style: 'figure',
-        anchor: 'end',
-      }),
-      text(shortened(role, LIST_MM, roleWidth), x + width - roleWidth + 0.5, y + FIRST_MM, {
-        height: LIST_MM,
-      }),
-      line(
-        x,
-        y + LINE_MM * names.length + 0.1,
-        x + width,
-        y + LINE_MM * names.length + 0.1,
-        'hairline',
-      ),
+      ...lines(names, x, y, { style }),
+      ...lines(values, x + room, y + first * LINE_MM, { style: 'figure', anchor: 'end' }),
+      ...lines(roles, x + room + 2, y),
+      line(x, y + deep + 0.1, x + width, y + deep + 0.1, 'hairline'),
     ],
   };
 }
 
-const CELL_GAP = 2;
-/** Letters of a crowded table are made no smaller than this. */
-const LEAST_MM = 1.8;
-
-/**
- * A table with its heads; columns as wide as they need, and those that need too much made narrower and wrapped. A table
- * that would have to break its words gets smaller letters.
- */
-export function tableBlocks(
-  heads: readonly string[],
-  rows: readonly (readonly string[])[],
-  width: number,
-): readonly Block[] {
-  const cells = (i: number) => [heads[i]!, ...rows.map((row) => row[i] ?? '')];
-  const widest = heads.map((_, i) =>
-    Math.max(...cells(i).flatMap((said) => said.split(' ').map((one) => textWidth(one, LIST_MM)))),
-  );
-  const words = widest.reduce((sum, one) => sum + one, 0);
-  const small = (width - heads.length * CELL_GAP) / words;
-  const size = small < 1 ? Math.max(LEAST_MM, LIST_MM * small) : LIST_MM;
-  const needs = (said: string) => textWidth(said, size) + CELL_GAP;
-  const natural = heads.map((_, i) => Math.max(...cells(i).map(needs)));
-  const least = widest.map((one) => (one * size) / LIST_MM + CELL_GAP);
-  const widths = shared(natural, least, width);
-  const row = (said: readonly string[], style: TextStyle, leads: boolean): Block => {
-    const wrappedCells = said.map((cell, i) => wrapped(cell, size, widths[i]! - CELL_GAP + 0.01));
-    const deep = Math.max(1, ...wrappedCells.map(({ length }) => length));
-    return {
-      height: deep * LINE_MM + 0.4,
-      leads,
-      draw: (x, y) => [
-        ...wrappedCells.flatMap((lines, i) => {
-          const left = x + widths.slice(0, i).reduce((sum, one) => sum + one, 0);
-          return lines.map((one, j) =>
-            text(one, left, y + FIRST_MM + j * LINE_MM, { height: size, style }),
-          );
-        }),
-        line(x, y + deep * LINE_MM + 0.1, x + width, y + deep * LINE_MM + 0.1, 'hairline'),
-      ],
-    };
-  };
-  const head = row(heads, 'label', true);
-  return [head, ...rows.map((cells) => ({ ...row(cells, 'small', false), under: head }))];
+/** Where what begins at `from` and leads on ends: with the first block that leads to nothing. */
+function groupEnd(blocks: readonly Block[], from: number): number {
+  let end = from + 1;
+  while (blocks[end - 1]!.leads && end < blocks.length) end++;
+  return end;
 }
 
-/** Widths within a whole: what each column can't do without, and of the rest as much as it would like. */
-function shared(
-  natural: readonly number[],
-  least: readonly number[],
-  whole: number,
-): readonly number[] {
-  const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
-  const spare = whole - sum(natural);
-  if (spare >= 0) return natural.map((one) => one + spare / natural.length);
-  const wish = sum(natural) - sum(least);
-  const left = whole - sum(least);
-  if (left < 0) return least.map((one) => (one / sum(least)) * whole);
-  return least.map((one, i) => one + (wish === 0 ? 0 : ((natural[i]! - one) / wish) * left));
+/** How high a column has to be for what isn't broken, mm. */
+export function highest(blocks: readonly Block[]): number {
+  let most = 0;
+  for (let i = 0; i < blocks.length; i = groupEnd(blocks, i)) {
+    const group = blocks.slice(i, groupEnd(blocks, i));
+    most = Math.max(
+      most,
+      group.reduce((sum, { height }) => sum + height, 0),
+    );
+  }
+  return most;
 }
 
 /**
@@ -173,8 +143,7 @@ export function flow(
   let used = 0;
   for (let i = 0; i < blocks.length; ) {
     // What leads goes with what follows it, as long as all of it fits a column at all.
-    let end = i + 1;
-    while (blocks[end - 1]!.leads && end < blocks.length) end++;
+    const end = groupEnd(blocks, i);
     const group = blocks.slice(i, end);
     const box = (pages.length === 1 ? columns : after)[column]!;
     const height = group.reduce((sum, block) => sum + block.height, 0);

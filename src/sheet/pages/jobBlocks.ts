@@ -5,19 +5,23 @@ import { formatNumber } from '../../units/format.ts';
 import type { Rect } from '../page.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { sayNote, sayQuantity } from '../words/say.ts';
-import { type Block, figureRow, heading, paragraph, subheading, tableBlocks } from './blocks.ts';
+import { type Block, figureRow, heading, paragraph, subheading } from './blocks.ts';
 import { keyedLine } from './keyTable.ts';
+import { tableBlocks } from './tableBlocks.ts';
 
 const GUTTER = 7;
 /** A column is about this wide, mm. */
 const COLUMN = 84;
+
+/** Clear paper over and under lists, mm. */
+export const LIST_MARGINS = 3;
 
 /**
  * The columns that lists run down in.
  * @param least A column is at least this wide, mm.
  */
 export function columnsOf({ x, y, width, height }: Rect, least = COLUMN): readonly Rect[] {
-  const inner = { x: x + 3, y: y + 1, width: width - 6, height: height - 3 };
+  const inner = { x: x + 3, y: y + 1, width: width - 6, height: height - LIST_MARGINS };
   const count = Math.max(1, Math.floor((inner.width + GUTTER) / (least + GUTTER)));
   const each = (inner.width - (count - 1) * GUTTER) / count;
   return Array.from({ length: count }, (_, i) => ({
@@ -120,8 +124,9 @@ function noteText(
   { features, units }: Job,
   note: Note,
   plain: Plain,
-  { sheet, drawing }: SheetOptions['words'],
+  words: SheetOptions['words'],
 ): string {
+  const { sheet, drawing } = words.sentences ?? words;
   const names = (note.features ?? []).flatMap((id) => {
     const feature = features.find((one) => one.id === id);
     return feature ? [feature.name.trim() || drawing.kinds[feature.kind]] : [];

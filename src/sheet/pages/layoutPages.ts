@@ -7,16 +7,8 @@ import { printable } from '../lettering.ts';
 import type { Rect } from '../page.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { sayNote, sayQuantity } from '../words/say.ts';
-import {
-  BLANK,
-  type Block,
-  figureRow,
-  flow,
-  heading,
-  paragraph,
-  subheading,
-  tableBlocks,
-} from './blocks.ts';
+import { BLANK, type Block, figureRow, flow, heading, paragraph, subheading } from './blocks.ts';
+import { tableBlocks } from './tableBlocks.ts';
 
 /** A column of these tables is at least this wide, mm: up to six numbers and a blank to write in. */
 const COLUMN = 118;
@@ -67,7 +59,7 @@ function padBlocks(
   const { sheet } = options.words;
   const says = sheet.layout;
   const say = (value: Quantity) => plain(sayQuantity(sheet, value, job.units));
-  const name = nameOf(job, pad.id, options);
+  const name = nameOf(job, pad.id, options.words);
   const error = layout.tapeTies && tieErrorFigure(layout.tapeTies);
   const figures = [bandFigure(layout.ties), ...(error ? [error] : [])];
   const notes = [...layout.notes.form, ...layout.notes.baseline, ...layout.notes.ties];
@@ -89,7 +81,7 @@ function padBlocks(
     ]),
     ...notes.flatMap((note) =>
       paragraph(
-        plain(sayNote(sheet, note, job.units)),
+        plain(sayNote((options.words.sentences ?? options.words).sheet, note, job.units)),
         width,
         note.weight === 'assumption' ? '•' : '!',
       ),
@@ -105,19 +97,24 @@ function intro(
   options: SheetOptions,
 ): readonly string[] {
   const says = options.words.sheet.layout;
+  const called = (id: string) => nameOf(job, id, options.words.sentences ?? options.words);
   if (key === 'layout-offsets' && offsets) {
     const { baseline, zeroLetter, endLetter } = offsets;
-    return [says.setOutFrom(nameOf(job, baseline.feature, options), zeroLetter, endLetter)];
+    return [says.setOutFrom(called(baseline.feature), zeroLetter, endLetter)];
   }
   if (key === 'layout-tape-ties' && tapeTies) {
     return tapeTies.marks.map(({ feature, letter }, i) =>
-      says.setOutMark(`M${i + 1}`, nameOf(job, feature, options), letter),
+      says.setOutMark(`M${i + 1}`, called(feature), letter),
     );
   }
   return [];
 }
 
-function nameOf({ features }: Job, id: string, { words }: SheetOptions): string {
+function nameOf(
+  { features }: Job,
+  id: string,
+  { drawing }: Pick<SheetOptions['words'], 'drawing'>,
+): string {
   const feature = features.find((one) => one.id === id)!;
-  return feature.name.trim() || words.drawing.kinds[feature.kind];
+  return feature.name.trim() || drawing.kinds[feature.kind];
 }

@@ -1,18 +1,21 @@
 import type { Mark } from '../../drawing/marks.ts';
 import { textWidth } from '../../drawing/textSize.ts';
 import { text } from '../furniture.ts';
-import { shortened } from '../lettering.ts';
+import { shortened, wrapped } from '../lettering.ts';
 import { BESIDE } from '../words/pair.ts';
 
 export type LegendRow = (x: number, y: number, width: number) => readonly Mark[];
 
 /** Height of the words of legends, mm. */
 const TEXT_MM = 2.5;
-/** Room for words in the narrowest column of a legend, mm. */
-const NARROWEST_MM = 36;
+/** Of the narrowest column that a legend stands in, mm. */
+const NARROWEST_MM = 60;
+/** What a row means takes no more lines than this; a name that somebody gave may be longer. */
+const MOST_LINES = 3;
 
 /**
- * A sample and what it means. Words in two languages that find no room beside each other take a row each.
+ * A sample and what it means, over as many rows as that takes. Words in two languages that find no room beside each other
+ * stand under each other.
  * @param from From the left of a row to its words, mm.
  */
 export function rowsSaying(
@@ -20,17 +23,19 @@ export function rowsSaying(
   from: number,
   sample: (x: number, y: number) => readonly Mark[],
 ): readonly LegendRow[] {
-  const fits = textWidth(words, TEXT_MM) <= NARROWEST_MM;
-  const [first = '', ...others] = fits ? [words] : words.split(BESIDE);
-  return [
-    (x, y, width) => [...sample(x, y), said(first, x + from, y, width - from)],
-    ...others.map(
-      (other): LegendRow =>
-        (x, y, width) => [said(other, x + from, y, width - from)],
-    ),
-  ];
-}
-
-function said(words: string, x: number, y: number, width: number): Mark {
-  return text(shortened(words, TEXT_MM, width), x, y, { height: TEXT_MM });
+  const room = NARROWEST_MM - from;
+  const parts = textWidth(words, TEXT_MM) <= room ? [words] : words.split(BESIDE);
+  const lines = parts.flatMap((part) => {
+    const broken = wrapped(part, TEXT_MM, room);
+    return broken.length <= MOST_LINES
+      ? broken
+      : [...broken.slice(0, MOST_LINES - 1), broken.slice(MOST_LINES - 1).join(' ')];
+  });
+  return lines.map(
+    (one, i): LegendRow =>
+      (x, y, width) => [
+        ...(i === 0 ? sample(x, y) : []),
+        text(shortened(one, TEXT_MM, width - from), x + from, y, { height: TEXT_MM }),
+      ],
+  );
 }

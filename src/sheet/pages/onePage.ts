@@ -9,9 +9,9 @@ import type { Rect, SheetPart } from '../page.ts';
 import { TURNS } from '../papers.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { sayQuantity } from '../words/say.ts';
-import { type Block, figureRow, flow, heading, paragraph } from './blocks.ts';
+import { type Block, figureRow, flow, heading, highest, paragraph } from './blocks.ts';
 import { fitPlan } from './fitPlan.ts';
-import { columnsOf, keyedBlocks, notesBlocks, type Plain } from './jobBlocks.ts';
+import { columnsOf, keyedBlocks, LIST_MARGINS, notesBlocks, type Plain } from './jobBlocks.ts';
 import type { PadLayout } from './layoutPages.ts';
 import { legendRows, ROW_MM } from './legend.ts';
 import { type PlanFrame, planFrames } from './planFrame.ts';
@@ -35,9 +35,10 @@ export interface OnePage {
 
 /** A column of its lists is at least this wide, mm. */
 const COLUMN = 56;
-/** Steps in which the room for lists is made larger, and the least that is left for the plan, mm. */
+/** Steps in which the room for lists is made larger, mm. */
 const STEP = 6;
-const LEAST_PLAN = 60;
+/** The least that is left for the plan, mm: more where its sizes don't fit, and then more of the lists runs over. */
+const LEAST_PLANS = [60, 100, 140];
 
 /** What a small pad needs: the plan, under it the key figures with what to buy, and what to look out for. */
 export function onePage(
@@ -48,17 +49,21 @@ export function onePage(
 ): OnePage {
   const legend = legendRows(job, takeoff, options.words);
   const turns = options.turn ? [options.turn] : TURNS;
-  const bands = turns.map((turn) => {
-    const [base] = planFrames(options.paper, turn, legend.length * ROW_MM, lettersLack(job)).filter(
+  const bases = turns.flatMap((turn) =>
+    planFrames(options.paper, turn, legend.length * ROW_MM, lettersLack(job)).filter(
       ({ lists }) => lists === 'under',
-    );
-    return banded(job, takeoff, base!, options);
-  });
+    ),
+  );
   const layouts = pads.filter(({ meant }) => meant).map(({ layout }) => layout);
-  // A turn of the paper on which all lists fit goes before one with a larger plan.
-  const fitting = bands.filter(({ lists }) => lists.length === 1);
-  const frames = (fitting.length > 0 ? fitting : bands).map(({ frame }) => frame);
-  const scaled = fitPlan(job, takeoff, frames, { ...options, station: 'sheet', layouts });
+  const fitted = LEAST_PLANS.map((least) => () => {
+    const bands = bases.map((base) => banded(job, takeoff, base, least, options));
+    // A turn of the paper on which all lists fit goes before one with a larger plan.
+    const fitting = bands.filter(({ lists }) => lists.length === 1);
+    const frames = (fitting.length > 0 ? fitting : bands).map(({ frame }) => frame);
+    const wishes = { ...options, station: 'sheet', layouts } as const;
+    return { bands, scaled: fitPlan(job, takeoff, frames, wishes) };
+  });
+  const { bands, scaled } = firstThat(fitted, (one) => one.scaled.fits);
   const { pages, left } = planPages(job, takeoff, scaled, legend, options);
   const band = bands.find(({ frame }) => frame.turn === scaled.frame.turn) ?? bands[0]!;
   const { x, y, width } = band.list;
@@ -87,15 +92,38 @@ export function onePage(
   };
 }
 
+/** The first of several tries that is good; the last one where none is. */
+function firstThat<T>(tries: readonly (() => T)[], isGood: (made: T) => boolean): T {
+  const [first, ...rest] = tries;
+  const made = first!();
+  return rest.length === 0 || isGood(made) ? made : firstThat(rest, isGood);
+}
+
 /** A frame with as much room for the lists at its foot as they need. */
-function banded(job: Job, takeoff: Takeoff, base: PlanFrame, options: SheetOptions) {
-  const most = base.plan.height - LEAST_PLAN;
+function banded(
+  job: Job,
+  takeoff: Takeoff,
+  base: PlanFrame,
+  leastPlan: number,
+  options: SheetOptions,
+) {
+  const most = base.plan.height - leastPlan;
   const whole: Rect = { ...base.area, height: base.title.y - base.area.y };
-  for (let height = STEP; ; height += STEP) {
+  const { width } = columnsOf(base.side, COLUMN)[0]!;
+  const blocks = blocksOf(job, takeoff, width, options);
+  const least = STEP * Math.ceil((highest(blocks) + LIST_MARGINS) / STEP);
+  const others = columnsOf(whole, COLUMN);
+  // Where the plan and its legend leave no room, all of the lists run over.
+  if (least > most)
+    return {
+      frame: base,
+      list: { ...base.title, height: 0 },
+      lists: [[], ...flow(blocks, others)],
+    };
+  for (let height = least; ; height += STEP) {
     const list: Rect = { ...base.side, y: base.title.y - height, height };
     const columns = columnsOf(list, COLUMN);
-    const blocks = blocksOf(job, takeoff, columns[0]!.width, options);
-    const lists = flow(blocks, columns, columnsOf(whole, COLUMN));
+    const lists = flow(blocks, columns, others);
     if (lists.length > 1 && height + STEP <= most) continue;
     const frame: PlanFrame = {
       ...base,

@@ -17,6 +17,8 @@ export interface PlanFrame {
 }
 
 const SIDE_WIDTH = 66;
+/** Clear paper over and under what stands beside the plan. */
+const SIDE_MARGINS = 4;
 /** Room for the bars, and for so many lines of notices under them. */
 const BARS_HEIGHT = 32;
 export const NOTICE_LINES = 5;
@@ -30,10 +32,12 @@ export function planFrames(
   hasNotices: boolean,
 ): readonly PlanFrame[] {
   const least = BARS_HEIGHT + (hasNotices ? NOTICE_LINES : 2) * NOTICE_MM;
-  const height = Math.max(least, legendHeight + 4);
-  return turn === 'upright'
-    ? [planFrame(paper, turn, 'under', height)]
-    : [planFrame(paper, turn, 'beside', height), planFrame(paper, turn, 'under', height)];
+  const under = planFrame(paper, turn, 'under', Math.max(least, legendHeight + 4));
+  if (turn === 'upright') return [under];
+  const beside = planFrame(paper, turn, 'beside', 0);
+  // In one column the bars and notices stand under the legend, and must not run into the title block.
+  const column = legendHeight + 3 + least + SIDE_MARGINS;
+  return column <= beside.side.height ? [beside, under] : [under];
 }
 
 function planFrame(

@@ -214,33 +214,32 @@ function keyLines(
   if (keyed.length === 0) return { lines: [], left: [] };
   const { layout } = words.sheet;
   const fitting = Math.floor(height / ROW_MM);
+  const head = wrapped(layout.key, TEXT_MM, width);
+  const word = (count: number) => wrapped(layout.keyMore(count), TEXT_MM, width);
+  const row = (one: string, at: number, style: 'label' | 'small' = 'small') =>
+    text(shortened(one, TEXT_MM, width), x, y + 3.2 + at * ROW_MM, { height: TEXT_MM, style });
   // A long legend may leave no room but for the word that they are on the next pages, or not even that.
-  if (fitting < 2) {
-    const word = text(shortened(layout.keyMore(keyed.length), TEXT_MM, width), x, y + 3.2, {
-      height: TEXT_MM,
-    });
-    return { lines: fitting < 1 ? [] : [word], left: keyed };
+  const rows = fitting - head.length;
+  if (rows < 1) {
+    const lines = word(keyed.length);
+    return { lines: lines.length > fitting ? [] : lines.map((one, i) => row(one, i)), left: keyed };
   }
-  const rows = fitting - 1;
   const said = keyed.map((one) => wrapped(keyedLine(job, one, layout), TEXT_MM, width));
   const total = said.reduce((sum, lines) => sum + lines.length, 0);
-  // One row is kept for the word that there is more.
-  let room = total <= rows ? rows : rows - 1;
+  // Rows are kept for the word that there is more.
+  let room = total <= rows ? rows : rows - word(keyed.length).length;
   let count = 0;
   while (count < said.length && said[count]!.length <= room) {
     room -= said[count]!.length;
     count++;
   }
   const left = keyed.slice(count);
-  const shown = said.slice(0, count).flat();
-  const row = (one: string, at: number, style: 'label' | 'small' = 'small') =>
-    text(shortened(one, TEXT_MM, width), x, y + 3.2 + at * ROW_MM, { height: TEXT_MM, style });
+  const shown = [...said.slice(0, count).flat(), ...(left.length > 0 ? word(left.length) : [])];
   return {
     left,
     lines: [
-      row(layout.key, 0, 'label'),
-      ...shown.map((one, i) => row(one, i + 1)),
-      ...(left.length > 0 ? [row(layout.keyMore(left.length), shown.length + 1)] : []),
+      ...head.map((one, i) => row(one, i, 'label')),
+      ...shown.slice(0, rows).map((one, i) => row(one, head.length + i)),
     ],
   };
 }

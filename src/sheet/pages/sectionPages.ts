@@ -6,7 +6,7 @@ import { sectionKinds } from '../../drawing/sections/sectionKinds.ts';
 import type { Job, UnitStyle } from '../../job/job.ts';
 import type { Takeoff } from '../../takeoff/result.ts';
 import { furniture, line, text } from '../furniture.ts';
-import { shortened, wrapped } from '../lettering.ts';
+import { wrapped } from '../lettering.ts';
 import type { Rect, SheetPart } from '../page.ts';
 import { gridPerMmAt, type Scale, sectionScalesFor } from '../scales.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
@@ -32,6 +32,7 @@ const READABLE = 10;
 const TITLE_MM = 9;
 const GAP_MM = 5;
 const TITLE_LETTERS = 3.2;
+const TITLE_LINE_MM = 4.6;
 const LINE_MM = 4.4;
 
 /**
@@ -54,20 +55,22 @@ export function sectionPages(
   return {
     scaleName: scale.name,
     pages: pagesOf(rows, room).map((page) => [
-      ...page.flatMap(({ row, y }) => row.flatMap((cell) => cellParts(cell, y, scale, options))),
+      ...page.flatMap(({ row, y }) => row.flatMap((cell) => cellParts(cell, y, scale))),
       furniture(foot(job, rows.flat(), scale, inner, options)),
     ]),
   };
 }
 
 interface Cell {
-  readonly kind: SectionKind;
   /** 'A', 'B'…, by which it is spoken of. */
   readonly letter: string;
+  readonly title: readonly string[];
   readonly x: number;
   readonly width: number;
   /** From its left to the edge, mm. */
   readonly edge: number;
+  /** From its top to what is drawn, mm. */
+  readonly top: number;
   readonly placed: PlacedCut;
   readonly height: number;
 }
@@ -112,8 +115,23 @@ function laidAt(
         lines: wrapped,
       });
       const { minY, maxY } = placed.bounds;
-      const height = TITLE_MM + (maxY - minY) / perMm + GAP_MM;
-      const cell = { kind, letter: String.fromCharCode(65 + next), x, width, edge, placed, height };
+      const title = wrapped(
+        `${String.fromCharCode(65 + next)} · ${words.drawing.sections.titles[kind]}`,
+        TITLE_LETTERS,
+        width,
+      );
+      const top = TITLE_MM + (title.length - 1) * TITLE_LINE_MM;
+      const height = top + (maxY - minY) / perMm + GAP_MM;
+      const cell = {
+        letter: String.fromCharCode(65 + next),
+        title,
+        x,
+        width,
+        edge,
+        top,
+        placed,
+        height,
+      };
       x += width + GAP_MM;
       next++;
       return cell;
@@ -199,25 +217,22 @@ function pagesOf(
 }
 
 function cellParts(
-  { kind, letter, x, width, edge, placed }: Cell,
+  { title, x, width, edge, top, placed }: Cell,
   y: number,
   scale: Scale,
-  { words }: SheetOptions,
 ): readonly SheetPart[] {
-  const title = `${letter} · ${words.drawing.sections.titles[kind]}`;
   return [
     furniture([
-      text(shortened(title, TITLE_LETTERS, width), x, y + 4.6, {
-        height: TITLE_LETTERS,
-        style: 'title',
-      }),
-      line(x, y + 6.2, x + width, y + 6.2, 'hairline'),
+      ...title.map((one, i) =>
+        text(one, x, y + 4.6 + i * TITLE_LINE_MM, { height: TITLE_LETTERS, style: 'title' }),
+      ),
+      line(x, y + top - 2.8, x + width, y + top - 2.8, 'hairline'),
     ]),
     {
       marks: placed.marks,
       gridPerMm: gridPerMmAt(scale),
       from: { x: 0, y: placed.bounds.maxY },
-      at: { x: x + edge, y: y + TITLE_MM },
+      at: { x: x + edge, y: y + top },
     },
   ];
 }

@@ -13,6 +13,8 @@ const SMALL_MM = 2.5;
 /** From the top of the block to its last line. */
 const LAST_MM = 19.1;
 const LINE_MM = 4.4;
+/** So many lines a column has room for. */
+const MOST_LINES = 4;
 /** Where a column has one line more than the others. */
 const CLOSE_MM = 3.7;
 
@@ -61,6 +63,16 @@ export function titleBlock(
   // Under a name and a site of one line each; else it stands with the revision.
   const isRoomy = author !== '' && shown.length + siteLines.length <= 2;
   const siteTop = y + 6.5 + shown.length * (nameHeight + 1.6) - (nameHeight + 1.6) + 4.8;
+  const record = [
+    revisionOf(job, layout),
+    isRoomy ? '' : author,
+    options.date ? `${layout.date} ${printable(options.date).text}` : '',
+  ].filter((one) => one !== '');
+  const called = facts.scale
+    ? record.length + 2 <= MOST_LINES
+      ? wrapped(facts.sheet, SMALL_MM, right.width)
+      : [facts.sheet]
+    : [];
   return [
     frame(box, 'frame'),
     line(first, y, first, y + height, 'hairline'),
@@ -80,28 +92,16 @@ export function titleBlock(
             style: 'title',
           }),
         ]
-      : [
-          text(shortened(facts.sheet, 3.2, middle.width), middle.x, y + 5.5, {
-            height: 3.2,
-            style: 'title',
-          }),
-        ]),
+      : wrapped(facts.sheet, 3.2, middle.width).map((one, i) =>
+          text(one, middle.x, y + 5.5 + i * 4.6, { height: 3.2, style: 'title' }),
+        )),
     ...lines(
       [...(facts.scale ? [layout.figuresRule, layout.sizes] : []), layout.units[job.units]],
       middle,
-      y + 10.3,
+      y + 10.3 + (facts.scale ? 0 : 4.6),
     ),
     text(layout.page(facts.page, facts.pages), right.x, y + 5.5, { height: 3.2, style: 'title' }),
-    ...lines(
-      [
-        facts.scale ? facts.sheet : '',
-        revisionOf(job, layout),
-        isRoomy ? '' : author,
-        options.date ? `${layout.date} ${printable(options.date).text}` : '',
-      ].filter((one) => one !== ''),
-      right,
-      y + 10.3,
-    ),
+    ...lines([...called.slice(0, MOST_LINES - record.length), ...record], right, y + 10.3),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { unzlibSync } from 'fflate';
+import { inflated } from '../../storage/inflated.ts';
 
 const WOFF = 0x774f4646;
 const HEAD = 44;
@@ -25,7 +25,7 @@ export function unpackedFont(bytes: Uint8Array): Uint8Array {
     return {
       tag: packed.getUint32(at),
       checksum: packed.getUint32(at + 16),
-      content: short < length ? unzlibSync(held, { out: new Uint8Array(length) }) : held,
+      content: short < length ? inflated(held, length) : held,
     };
   });
   const padded = tables.map(({ content }) => Math.ceil(content.length / 4) * 4);

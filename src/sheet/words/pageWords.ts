@@ -11,8 +11,9 @@ import { BESIDE, pair } from './pair.ts';
 export type SheetLanguage = Language | 'both';
 
 /**
- * In both languages every heading, name and sentence of a page is a pair (“Forms / Cimbra”). The plan itself, where room is
- * scarce, keeps the English names; its legend and the sections have the pairs.
+ * In both languages every title, heading and name of a page is a pair (“Forms / Cimbra”); sentences, which nobody reads
+ * twice, are in Spanish alone, the language of the crew. The plan itself, where room is scarce, keeps the English names;
+ * its legend and the sections have the pairs.
  */
 export function pageWords(language: SheetLanguage, terms: TermChoice): PageWords {
   if (language !== 'both') {
@@ -44,6 +45,7 @@ export function pageWords(language: SheetLanguage, terms: TermChoice): PageWords
         carries: pair(service.carries, second.drawing.services[key].carries),
       })),
     },
+    sentences: second,
   };
 }
 
@@ -69,9 +71,11 @@ const narrow: Partial<LayoutWords> = {
   setOut: 'Squaring / Escuadrar',
 };
 
-/** Two dictionaries of one shape as one: texts side by side, what is no text from the first. */
+/** Two dictionaries of one shape as one: names side by side, sentences from the second, what is no text from the first. */
 function paired<T>(one: T, other: T): T {
-  if (typeof one === 'string' && typeof other === 'string') return pair(one, other) as T;
+  if (typeof one === 'string' && typeof other === 'string') {
+    return (isSentence(other) ? other : pair(one, other)) as T;
+  }
   if (typeof one === 'function' && typeof other === 'function') {
     // What is a pair already goes into each language by its own half.
     const both = (...given: readonly unknown[]) =>
@@ -84,6 +88,10 @@ function paired<T>(one: T, other: T): T {
     paired(value, Reflect.get(other as object, key)),
   ]);
   return Object.fromEntries(entries) as T;
+}
+
+function isSentence(said: string): boolean {
+  return /[.:!?]$/.test(said);
 }
 
 function half(given: unknown, at: 0 | 1): unknown {

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { flow, tableBlocks } from '../../../src/sheet/pages/blocks.ts';
+import { textWidth } from '../../../src/drawing/textSize.ts';
+import { flow } from '../../../src/sheet/pages/blocks.ts';
+import { tableBlocks } from '../../../src/sheet/pages/tableBlocks.ts';
+import { MILLIMETRE } from '../../../src/units/grid.ts';
 
 const HEADS = ['Mark', 'Along', 'Shape', 'Length', 'Stakes', 'Apart'];
 const ROW = ['R7', 'Wall, formed', 'straight', '16\'-11\u00a011/16"', '12', '1\'-11\u00a011/16"'];
@@ -19,12 +22,28 @@ describe('a table of form runs in a column of the page', () => {
     }
   });
 
-  test('takes smaller letters only where it has to', () => {
-    const heights = (width: number) => new Set(lettering(width).map(({ height }) => height));
-    expect([...heights(140)]).toEqual([2.5]);
-    const [crowded] = heights(84);
-    expect(crowded).toBeLessThan(2.5);
-    expect(crowded).toBeGreaterThanOrEqual(1.8);
+  test('keeps its letters; where words don’t fit beside each other, its rows stand on two lines', () => {
+    const standing = (width: number) => {
+      const [, row] = tableBlocks(HEADS, [ROW], width);
+      const marks = row!.draw(0, 0).filter((mark) => mark.kind === 'text');
+      expect(new Set(marks.map(({ height }) => height))).toEqual(new Set([2.5]));
+      const places = marks.filter(({ text }) => text !== 'formed');
+      return new Set(places.map(({ at }) => at.y)).size;
+    };
+    expect(standing(140)).toBe(1);
+    expect(standing(84)).toBe(2);
+  });
+
+  test('a name without an end is broken, and stays in its column', () => {
+    const long = 'Averylongwordwithoutanyspaceinit'.repeat(4);
+    const blocks = tableBlocks(HEADS, [[long, long, ...ROW.slice(2)]], 84);
+    const ends = blocks.flatMap((block) =>
+      block.draw(0, 0).flatMap((mark) => {
+        if (mark.kind !== 'text') return [];
+        return [mark.at.x / MILLIMETRE + textWidth(mark.text, mark.height)];
+      }),
+    );
+    expect(Math.max(...ends)).toBeLessThan(84.1);
   });
 });
 

@@ -34,7 +34,9 @@ test('a row for each kind of buried line that is drawn, with its line and its wo
     [sheet.layout.buried],
     ['utility-gas', 'GAS: Gas'],
     ['utility-sewer', 'SEWER: Sewer, drain'],
-    [sheet.layout.withinTolerance(`2'-0"`)],
+    // Words begin 24 mm from the left: 36 mm are left for them.
+    ['No stakes within'],
+    [`2'-0"`],
   ]);
 });
 
