@@ -1,5 +1,6 @@
 import { line } from '../furniture.ts';
-import { type Block, LIST_MM, tableBlocks } from './blocks.ts';
+import { type Block, LIST_MM } from './blocks.ts';
+import { tableBlocks } from './tableBlocks.ts';
 
 /** Of a box that is ticked with a pencil, mm. */
 const BOX = LIST_MM + 0.7;
