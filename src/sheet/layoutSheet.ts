@@ -5,7 +5,7 @@ import type { Takeoff } from '../takeoff/result.ts';
 import { furniture, line } from './furniture.ts';
 import { printable } from './lettering.ts';
 import type { Rect, SheetPage, SheetPart } from './page.ts';
-import { PAGE_KINDS, type PageKind } from './pageKinds.ts';
+import { type PageKind, USUAL_PAGES } from './pageKinds.ts';
 import { bestPlan } from './pages/bestPlan.ts';
 import type { ScaledPlan } from './pages/fitPlan.ts';
 import { formsSheet } from './pages/formsPages.ts';
@@ -13,6 +13,7 @@ import { layoutPages, type PadLayout } from './pages/layoutPages.ts';
 import { legendRows } from './pages/legend.ts';
 import { listPages, sizePages } from './pages/listPages.ts';
 import { onePage } from './pages/onePage.ts';
+import { orderPages, proposalPages } from './pages/orderPages.ts';
 import { padLayouts } from './pages/padLayouts.ts';
 import { type PlanFrame, planFrames } from './pages/planFrame.ts';
 import { type PlanPages, planPages } from './pages/planPage.ts';
@@ -130,6 +131,12 @@ function drawnPages(making: Making): readonly Drawn[] {
     ...(wanted.has('pour')
       ? listed(layout.pour.title, pourPages(job, takeoff, area, options))
       : []),
+    ...(wanted.has('load')
+      ? listed(layout.order.title, orderPages(job, takeoff, area, options))
+      : []),
+    ...(wanted.has('proposal')
+      ? listed(layout.proposal.title, proposalPages(job, takeoff, area, options))
+      : []),
     ...listed(layout.lists, listPages(job, takeoff, wanted, apart, area, options)),
   ];
 }
@@ -183,7 +190,7 @@ function planned(
 }
 
 /** The pages that are printed: those that were chosen, and what stands in the way whatever was chosen. */
-function pagesWanted({ notes }: Takeoff, { pages = PAGE_KINDS }: SheetOptions) {
+function pagesWanted({ notes }: Takeoff, { pages = USUAL_PAGES }: SheetOptions) {
   const wanted = new Set<PageKind>(pages);
   if (notes.some(({ weight }) => weight === 'stop')) wanted.add('cautions');
   return wanted;

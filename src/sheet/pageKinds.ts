@@ -10,8 +10,13 @@ export const PAGE_KINDS = [
   'set-out',
   'pour',
   'order',
+  'load',
+  'proposal',
   'cautions',
   'code',
 ] as const;
 
 export type PageKind = (typeof PAGE_KINDS)[number];
+
+/** What is printed until somebody chooses: what goes to the customer is no part of what the crew gets. */
+export const USUAL_PAGES: readonly PageKind[] = PAGE_KINDS.filter((one) => one !== 'proposal');

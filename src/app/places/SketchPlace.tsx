@@ -5,6 +5,7 @@ import { GroundReadings } from '../ground/GroundReadings.tsx';
 import type { Desk } from '../jobs/desk.ts';
 import { LayoutSection } from '../layout/LayoutSection.tsx';
 import { MeshOnHand } from '../mesh/MeshOnHand.tsx';
+import { OrderSection } from '../order/OrderSection.tsx';
 import { AllowanceOffer } from '../pourDay/AllowanceOffer.tsx';
 import { SpareOffer } from '../pourDay/SpareOffer.tsx';
 import { PracticesPanel } from '../practices/PracticesPanel.tsx';
@@ -46,6 +47,7 @@ export function SketchPlace({ station, desk }: SketchPlaceProps) {
               ) : null}
               {station === 'order' ? <SpareOffer desk={desk} /> : null}
               {station === 'steel' ? <MeshOnHand /> : null}
+              {station === 'order' ? <OrderSection /> : null}
               {station === 'forms' ? (
                 <>
                   <BoardsOnHand />

@@ -12,7 +12,7 @@ export interface AskedReading {
 }
 
 export function askedReading(
-  { whole, unit: measuredIn, least, most }: AskedField,
+  { whole, unit: measuredIn, least, most }: Pick<AskedField, 'whole' | 'unit' | 'least' | 'most'>,
   value: number | null,
   units: UnitStyle,
 ): AskedReading {

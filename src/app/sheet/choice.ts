@@ -1,5 +1,5 @@
 import type { UnitStyle } from '../../job/job.ts';
-import { PAGE_KINDS, type PageKind } from '../../sheet/pageKinds.ts';
+import { PAGE_KINDS, type PageKind, USUAL_PAGES } from '../../sheet/pageKinds.ts';
 import { PAPER_NAMES, type PaperName, TURNS, type Turn, usualPaper } from '../../sheet/papers.ts';
 
 /** What the sheet is printed on. Turn and scale: null for what fits largest; a scale by its name. */
@@ -20,7 +20,7 @@ function firstChoice(units: UnitStyle): SheetChoice {
     paper: usualPaper(units),
     turn: null,
     scale: null,
-    pages: PAGE_KINDS,
+    pages: USUAL_PAGES,
     onePage: null,
   };
 }

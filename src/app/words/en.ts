@@ -4,6 +4,7 @@ import { handOverEn } from './handOverEn.ts';
 import { jointsEn } from './jointsEn.ts';
 import { layoutTradeEn } from './layoutTradeEn.ts';
 import { meshEn } from './meshEn.ts';
+import { orderEn } from './orderEn.ts';
 import { planEn } from './planEn.ts';
 import { pourDayEn } from './pourDayEn.ts';
 import { practicesEn } from './practicesEn.ts';
@@ -222,6 +223,7 @@ export const en = {
   mesh: meshEn,
   ground: groundEn,
   handOver: handOverEn,
+  order: orderEn,
   plan: planEn,
   pourDay: pourDayEn,
   sections: {
@@ -246,6 +248,8 @@ export const en = {
       'set-out': 'Squaring and layout tables',
       pour: 'Pour plan: batches to tick off',
       order: 'Material list',
+      load: 'Order and load',
+      proposal: 'Proposal for the customer',
       cautions: 'Cautions, and what was taken as so',
       code: 'Code that opens the job',
     },

@@ -6,6 +6,7 @@ import { handOverEs } from './handOverEs.ts';
 import { jointsEs } from './jointsEs.ts';
 import { layoutTradeEs } from './layoutTradeEs.ts';
 import { meshEs } from './meshEs.ts';
+import { orderEs } from './orderEs.ts';
 import { planEs } from './planEs.ts';
 import { pourDayEs } from './pourDayEs.ts';
 import { practicesEs } from './practicesEs.ts';
@@ -231,6 +232,7 @@ export const es = (terms: TermsEs): AppWords => ({
   mesh: meshEs,
   ground: groundEs(terms),
   handOver: handOverEs,
+  order: orderEs,
   plan: planEs(terms),
   pourDay: pourDayEs(terms),
   sections: {
@@ -256,6 +258,8 @@ export const es = (terms: TermsEs): AppWords => ({
       'set-out': 'Tablas para escuadrar y trazar',
       pour: 'Plan del colado: tandas para marcar',
       order: 'Lista de materiales',
+      load: 'Pedido y carga',
+      proposal: 'Propuesta para el cliente',
       cautions: 'Precauciones, y lo que se da por hecho',
     },
     scale: 'Escala',

@@ -2,6 +2,13 @@
 export const practicesOrderEn = {
   units: {
     hours: 'h',
+    hoursPer10Metres: 'h per 10 m',
+    hoursPer10Feet: 'h per 10 ft',
+    hoursPer10SquareMetres: 'h per 10 m²',
+    hoursPer100SquareFeet: 'h per 100 ft²',
+    hoursPerCubicMetre: 'h per m³',
+    hoursPerCubicYard: 'h per yd³',
+    hoursPerTrip: 'h a trip',
     kilograms: 'kg',
     pounds: 'lb',
     cubicMetres: 'm³',

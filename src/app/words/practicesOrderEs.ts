@@ -5,6 +5,13 @@ export function practicesOrderEs({ form, bag }: TermsEs): typeof practicesOrderE
   return {
     units: {
       hours: 'h',
+      hoursPer10Metres: 'h por 10 m',
+      hoursPer10Feet: 'h por 10 ft',
+      hoursPer10SquareMetres: 'h por 10 m²',
+      hoursPer100SquareFeet: 'h por 100 ft²',
+      hoursPerCubicMetre: 'h por m³',
+      hoursPerCubicYard: 'h por yd³',
+      hoursPerTrip: 'h por viaje',
       kilograms: 'kg',
       pounds: 'lb',
       cubicMetres: 'm³',

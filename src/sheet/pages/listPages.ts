@@ -61,8 +61,10 @@ export function listPages(
     return done.text;
   };
   const isHere = (note: Note) =>
-    !apart.includes(note.station) ||
-    !(note.weight === 'caution' || (note.station !== 'forms' && isLaidBy(note)));
+    // The order's own stand on its page.
+    !(note.station === 'order' && note.weight !== 'stop') &&
+    (!apart.includes(note.station) ||
+      !(note.weight === 'caution' || (note.station !== 'forms' && isLaidBy(note))));
   const notes = takeoff.notes.filter(isHere);
   const blocks = [
     ...notesBlocks(job, notes, 'stop', width, plain, options),

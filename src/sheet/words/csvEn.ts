@@ -11,5 +11,6 @@ export const csvEn = {
     unit: 'Unit',
     kind: 'Kind',
   },
+  prices: { item: 'Item', what: 'What it is', unit: 'Of', price: 'Price' },
   roles: { net: 'net', allowance: 'allowance', rounding: 'rounding', order: 'to get' },
 };

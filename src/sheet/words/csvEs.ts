@@ -12,5 +12,6 @@ export const csvEs: typeof csvEn = {
     unit: 'Unidad',
     kind: 'Clase',
   },
+  prices: { item: 'Clave', what: 'Qué es', unit: 'De', price: 'Precio' },
   roles: { net: 'neto', allowance: 'margen', rounding: 'redondeo', order: 'por traer' },
 };

@@ -1,4 +1,5 @@
 import { formsSheetEn } from './formsSheetEn.ts';
+import { orderSheetEn, proposalEn } from './orderSheetEn.ts';
 import { pourSheetEn } from './pourSheetEn.ts';
 import { sectionsSheetEn } from './sectionsSheetEn.ts';
 import { steelSheetEn } from './steelSheetEn.ts';
@@ -124,6 +125,8 @@ export const layoutEn = {
   pour: pourSheetEn,
   steel: steelSheetEn,
   sections: sectionsSheetEn,
+  order: orderSheetEn,
+  proposal: proposalEn,
   lettersMissing: 'A letter that this sheet’s typeface lacks is printed as “?”.',
 };
 

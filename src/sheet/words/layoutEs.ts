@@ -1,6 +1,7 @@
 import type { TermsEs } from '../../drawing/words/termsEs.ts';
 import { formsSheetEs } from './formsSheetEs.ts';
 import type { LayoutWords } from './layout.ts';
+import { orderSheetEs, proposalEs } from './orderSheetEs.ts';
 import { pourSheetEs } from './pourSheetEs.ts';
 import { sectionsSheetEs } from './sectionsSheetEs.ts';
 import { steelSheetEs } from './steelSheetEs.ts';
@@ -122,6 +123,8 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     pour: pourSheetEs(terms),
     steel: steelSheetEs,
     sections: sectionsSheetEs,
+    order: orderSheetEs(terms),
+    proposal: proposalEs,
     lettersMissing: 'Una letra que esta tipografía no tiene se imprime como “?”.',
   };
 };

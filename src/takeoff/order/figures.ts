@@ -1,7 +1,18 @@
 import type { Job } from '../../job/job.ts';
 import { orderOf } from '../../job/orderDefaults.ts';
 import type { Figure, WorkingInput } from '../figure.ts';
-import { area, bagVolume, count, length, money, number, share, term, volume } from '../quantity.ts';
+import {
+  area,
+  bagVolume,
+  count,
+  length,
+  money,
+  number,
+  share,
+  term,
+  tubeVolume,
+  volume,
+} from '../quantity.ts';
 import type { Takeoff } from '../result.ts';
 import { soldBy } from './concrete.ts';
 import { practice } from './inputs.ts';
@@ -139,14 +150,14 @@ function groundFigures(job: Job, { pour }: Takeoff, order: OrderResult): readonl
       : ([
           {
             key: 'cure-volume',
-            value: bagVolume(cure),
+            value: tubeVolume(cure),
             working: () => ({
               of: 'cure-volume',
               formula: 'V = A ÷ c',
               inputs: [
                 net,
                 practice('cure-coverage', area(rules.cure.coverage * rules.cure.can)),
-                practice('cure-can', bagVolume(rules.cure.can)),
+                practice('cure-can', tubeVolume(rules.cure.can)),
               ],
               rounding: 'none',
               source: ['common-practice', 'user'],

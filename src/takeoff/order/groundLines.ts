@@ -1,7 +1,7 @@
 import type { Job } from '../../job/job.ts';
 import { orderOf } from '../../job/orderDefaults.ts';
 import { CUBIC_METRE, CUBIC_YARD } from '../../units/grid.ts';
-import { bagVolume, length, tubeVolume } from '../quantity.ts';
+import { length, tubeVolume } from '../quantity.ts';
 import type { Takeoff } from '../result.ts';
 import { byLength } from './formLines.ts';
 import { line, type OrderLine } from './line.ts';
@@ -54,7 +54,7 @@ export function cureLine(job: Job, { pour }: Takeoff): readonly OrderLine[] {
   return line(job, {
     item: 'cure-can',
     is: 'order-cure',
-    named: [bagVolume(cure.can)],
+    named: [tubeVolume(cure.can)],
     count: pour && cure.use ? Math.ceil(pour.area / cure.coverage / cure.can) : 0,
     unit: 'can',
   });
