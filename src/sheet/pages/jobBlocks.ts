@@ -71,6 +71,9 @@ export function figureBlocks(
   );
 }
 
+/** Columns that count one thing in one row and another in the next: each says what. */
+const OF_SEVERAL: readonly TicketTable['columns'][number][] = ['order-count'];
+
 /** A ticket's tables, each under its name. */
 export function ticketTableBlocks(
   job: Job,
@@ -90,7 +93,13 @@ export function ticketTableBlocks(
     subheading(sheet.tables[key], width),
     ...tableBlocks(
       columns.map((column) => sheet.columns[column]),
-      rows.map((row) => row.map(cell)),
+      rows.map((row) =>
+        row.map((value, i) =>
+          OF_SEVERAL.includes(columns[i]!)
+            ? plain(sayQuantity(sheet, value, job.units))
+            : cell(value),
+        ),
+      ),
       width,
     ),
   ]);

@@ -108,6 +108,7 @@ export function proposalPages(
     }),
   ];
   const blocks: readonly Block[] = [
+    heading(says.title, width),
     ...written(says.scope, bidOf(job).scope, says.noScope),
     ...written(says.exclusions, bid.exclusions, says.noExclusions),
     ...written(says.terms, bid.terms, says.noTerms),
@@ -115,7 +116,9 @@ export function proposalPages(
     price === undefined
       ? lineOf(says.noPrice, width)
       : priceLine(printable(formatMoney(price, job.practices.currency)).text),
-    ...paragraph(says.tax[bid.taxOn === 'none' ? 'none' : 'in'], width),
+    ...(price === undefined
+      ? []
+      : paragraph(says.tax[bid.taxOn === 'none' ? 'none' : 'in'], width)),
     signatures([says.customer, says.contractor], width),
   ];
   return flow(lacks ? [...blocks, ...paragraph(layout.lettersMissing, width)] : blocks, columns);
