@@ -107,7 +107,21 @@ function plotMarks(
 }
 
 /** Drawn in dashes, so that the two are told apart in black. */
-const DASHED: LineStyle = 'outline-existing';
+const DASHED = 'outline-existing';
+
+/** Where the pen is down in the sample of each line, mm. */
+const KEY_DASHES = {
+  outline: [[0, 5.6]],
+  [DASHED]: [
+    [0, 2.2],
+    [3.4, 5.6],
+  ],
+  centre: [
+    [0, 2.2],
+    [2.6, 3],
+    [3.4, 5.6],
+  ],
+} as const;
 
 function key(
   x: number,
@@ -121,11 +135,9 @@ function key(
   ] as const;
   const each = 24;
   return rows.flatMap(({ said, style }, i) => [
-    ...(style === DASHED
-      ? [0, 1].map((part) =>
-          line(x + i * each + part * 3.4, y, x + i * each + part * 3.4 + 2.2, y, style),
-        )
-      : [line(x + i * each, y, x + i * each + 5.6, y, style)]),
+    ...KEY_DASHES[style].map(([from, to]) =>
+      line(x + i * each + from, y, x + i * each + to, y, style === 'centre' ? 'hairline' : style),
+    ),
     text(shortened(said, SMALL_MM, each - 7.5), x + i * each + 6.8, y + 0.9, { height: SMALL_MM }),
   ]);
 }
