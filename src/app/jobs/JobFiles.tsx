@@ -1,6 +1,7 @@
 import { HandOverButton } from '../handOver/HandOverButton.tsx';
 import { useStore, useWords } from '../SessionContext.ts';
 import type { Desk } from './desk.ts';
+import { FileButton } from './FileButton.tsx';
 
 interface JobFilesProps {
   readonly desk: Desk;
@@ -17,20 +18,13 @@ export function JobFiles({ desk, onOpened }: JobFilesProps) {
       <h3>{jobs.file}</h3>
       <p className="field-note">{jobs.exportWhy}</p>
       <div className="button-row">
-        <label className="plain file-button">
-          {jobs.importFile}
-          <input
-            type="file"
-            accept=".json,application/json"
-            className="visually-hidden"
-            onChange={async (event) => {
-              const input = event.currentTarget;
-              const file = input.files?.[0];
-              input.value = '';
-              if (file && (await desk.bringIn(file))) onOpened();
-            }}
-          />
-        </label>
+        <FileButton
+          label={jobs.importFile}
+          accept=".json,application/json"
+          onFile={async (file) => {
+            if (await desk.bringIn(file)) onOpened();
+          }}
+        />
         <button type="button" className="plain" onClick={desk.exportOpen}>
           {jobs.exportFile}
         </button>

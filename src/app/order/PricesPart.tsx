@@ -11,6 +11,7 @@ import type { Money } from '../../units/money.ts';
 import { priceReading } from '../boards/readings.ts';
 import { CSV_TYPE } from '../handOver/csvFile.ts';
 import { download } from '../jobs/download.ts';
+import { FileButton } from '../jobs/FileButton.tsx';
 import { sayReading } from '../practices/sayReading.ts';
 import { TypedField } from '../practices/TypedField.tsx';
 import { useAppState, useSession, useWords } from '../SessionContext.ts';
@@ -82,20 +83,7 @@ export function PricesPart({ job, order }: PricesPartProps) {
         >
           {says.save}
         </button>
-        <label className="plain file-button">
-          {says.open}
-          <input
-            type="file"
-            accept=".csv,text/csv"
-            className="visually-hidden"
-            onChange={async (event) => {
-              const input = event.currentTarget;
-              const file = input.files?.[0];
-              input.value = '';
-              if (file) await bringIn(file);
-            }}
-          />
-        </label>
+        <FileButton label={says.open} accept=".csv,text/csv" onFile={bringIn} />
       </div>
       <div role="status">
         {outcome.map((line) => (

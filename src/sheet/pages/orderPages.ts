@@ -16,17 +16,11 @@ import { columnsOf, figureBlocks, notesBlocks, ticketTableBlocks } from './jobBl
 /** A list with prices needs room, mm. */
 const COLUMN = 120;
 
-/** What the office reckons with: no part of what a crew reads. */
-const OFFICE: readonly Figure['key'][] = [
-  'labour-hours',
-  'bid-materials',
-  'bid-labour',
-  'bid-overhead',
-  'bid-profit',
-  'bid-tax',
-  'bid-rounding',
-  'bid-price',
-];
+/** What the office reckons with is no part of what a crew reads. */
+function isOfTheOffice({ key }: Figure): boolean {
+  return key === 'labour-hours' || key.startsWith('bid-');
+}
+
 const PRINTED_TABLES: readonly TicketTable['key'][] = ['order-list', 'haul-plan', 'cost-parts'];
 
 /** What to buy and what goes on which trip: as many pages as it takes. None where nothing is ordered. */
@@ -60,7 +54,7 @@ export function orderPages(
     ),
     ...figureBlocks(
       job,
-      figures.filter(({ key }) => !OFFICE.includes(key)),
+      figures.filter((one) => !isOfTheOffice(one)),
       width,
       plain,
       options,

@@ -59,6 +59,7 @@ const SAME: readonly string[] = [
     'PNG',
     'CSV',
     'Extra',
+    'Extras',
     'Base',
   ],
   ...['psi', 'MPa', 'GPa', 'R', 'E', 'S', 'B', 'C', 'X', '!', '±'],
