@@ -20,7 +20,7 @@ export function CostPart({ compare }: { readonly compare: Comparison }) {
   return (
     <section className="slip under-slip" aria-label={words.sheet.layout.order.plot}>
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: our own SVG, in which every text is escaped */}
-      <div className="section-drawing" dangerouslySetInnerHTML={{ __html: svg }} />
+      <div className="section-drawing cost-plot" dangerouslySetInnerHTML={{ __html: svg }} />
     </section>
   );
 }

@@ -102,7 +102,7 @@ function plotMarks(
       ),
     ),
     label(units === 'metric' ? 'm³' : 'yd³', box.x - 1.5, foot + 4, 'end'),
-    ...key(x + LEFT, foot + 8.5, says),
+    ...key(x + 2, foot + 8.5, Math.min(40, (width - 2) / 3), says),
   ];
 }
 
@@ -126,6 +126,7 @@ const KEY_DASHES = {
 function key(
   x: number,
   y: number,
+  each: number,
   says: { readonly keyBags: string; readonly keyTruck: string; readonly keyJob: string },
 ): readonly Mark[] {
   const rows = [
@@ -133,7 +134,6 @@ function key(
     { said: says.keyTruck, style: DASHED },
     { said: says.keyJob, style: 'centre' },
   ] as const;
-  const each = 24;
   return rows.flatMap(({ said, style }, i) => [
     ...KEY_DASHES[style].map(([from, to]) =>
       line(x + i * each + from, y, x + i * each + to, y, style === 'centre' ? 'hairline' : style),

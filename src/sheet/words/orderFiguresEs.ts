@@ -21,7 +21,7 @@ export function orderFiguresEs({ bag }: TermsEs): OrderFigureWords {
       'spare-ratio': `Conviene estar seguro de que alcancen ${bag.theMany}`,
       'spare-average': `${bag.Many} que se usan en promedio`,
       'bags-to-take': `${bag.Many} que hay que llevar`,
-      'spare-bags': `${bag.Many} de reserva, además del boleto de mezcla`,
+      'spare-bags': `${bag.Many} de reserva, además de la boleta de mezcla`,
       pallets: 'Tarimas completas',
       'pallet-deposit': 'Depósito por tarimas, se devuelve',
       'ready-mix': 'Concreto premezclado, al cuarto siguiente',
@@ -42,7 +42,7 @@ export function orderFiguresEs({ bag }: TermsEs): OrderFigureWords {
     },
     formulas: {
       'order-lines':
-        'Lo que pide cada boleto, y lo que se escribió además, contado línea por línea.',
+        'Lo que pide cada boleta, y lo que se escribió además, contado línea por línea.',
       'order-unpriced': 'Líneas para las que no se escribió precio. No están en ninguna suma.',
       'order-money':
         'La cantidad de cada línea por su precio, al centavo; luego se suman las que lo tienen.',
@@ -56,7 +56,7 @@ export function orderFiguresEs({ bag }: TermsEs): OrderFigureWords {
       'spare-average': `${bag.Many} para el volumen neto, y lo que en promedio se usa de más.`,
       'bags-to-take':
         'El uso promedio y tantas desviaciones más como convenga para que alcance. Con pocos trabajos propios, la distribución de Student y un trabajo más toman el lugar de la normal.',
-      'spare-bags': `${bag.Many} que hay que llevar, menos las cantidades del boleto de mezcla; nunca menos que nada.`,
+      'spare-bags': `${bag.Many} que hay que llevar, menos las cantidades de la boleta de mezcla; nunca menos que nada.`,
       pallets: `${bag.Many} de cada mezcla entre lo que lleva una tarima, solo tarimas completas.`,
       'pallet-deposit': 'Tarimas completas por el depósito de una. No es parte de ninguna suma.',
       'ready-mix':

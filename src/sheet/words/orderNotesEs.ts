@@ -16,7 +16,7 @@ export function orderNotesEs({ bag }: TermsEs): typeof orderNotes {
       'Una suma es mayor que cualquiera que se escribe. Busque un precio, una cantidad o unas horas mal escritas.',
     // Revise antes de construir.
     'order-incomplete':
-      'Esta lista no está completa: un boleto anterior no se pudo calcular. Ahí se dice qué lo impide. No se hace oferta con ella.',
+      'Esta lista no está completa: una boleta anterior no se pudo calcular. Ahí se dice qué lo impide. No se hace oferta con ella.',
     'haul-below-pallet': `Una tarima completa pesa {pallet}, más que los {most} que se pueden cargar. Hay que repartirla: se carga ${bag.one} por ${bag.one}.`,
     'haul-axles':
       'Los viajes van solo por carga útil. No se calcula la carga de cada eje, el peso en la bola ni las llantas: lea las etiquetas, reparta la carga baja y sobre los ejes, y amárrela.',
@@ -43,7 +43,8 @@ export function orderNotesEs({ bag }: TermsEs): typeof orderNotes {
       'La reserva va por un cálculo aproximado: {over} más que el neto, y los trabajos varían en {spread}. Ponga sus propios trabajos en las prácticas.',
     'spare-from-jobs':
       'La reserva va por {jobs} de usted: {over} más que el neto, con variación de {spread}.',
-    'spare-covered': 'El margen del boleto de mezcla ya es más de lo que conviene llevar ({take}).',
+    'spare-covered':
+      'El margen de la boleta de mezcla ya es más de lo que conviene llevar ({take}).',
     'bags-returned': `Se da por hecho que ${bag.theMany} enter${bag.end}s, sec${bag.end}s y sin abrir se devuelven. Pregunte antes de comprar.`,
     'bags-not-returned': `Se da por hecho que no hay devoluciones: ${bag.a} que sobra cuesta todo su precio.`,
     'pallets-asked': `Las tarimas no se cuentan: diga en las prácticas cuánt${bag.end}s ${bag.many} trae una de las suyas.`,
