@@ -29,6 +29,7 @@ import { letterEdges, pourArea, pourEdges } from './pour.ts';
 import { drawSteel, letterSteel } from './steel.ts';
 import { steelLayer } from './steelLayer.ts';
 import { drawTreads } from './steps.ts';
+import { drawStrips, markStrips } from './strips.ts';
 import { keepServicesClear, toleranceBand, utilityLines, writeServices } from './utilityLines.ts';
 import type { DrawingWords } from './words/en.ts';
 
@@ -121,6 +122,7 @@ export function planOf(job: Job, takeoff: Takeoff, options: PlanOptions): Plan {
   if (station === 'steel' && takeoff.steel) letterSteel(board, takeoff.steel);
   letterJoints(board, job, jointsShown ?? {});
   if (station === 'joints' && jointsShown) markPanels(board, jointsShown);
+  if (station === 'mix' && takeoff.placing) markStrips(board, takeoff.placing);
   drawLabels(board, job);
   if (takeoff.pour && (station === 'sheet' || station === 'forms')) {
     letterCorners(board, job, printed ? undefined : selected);
@@ -263,7 +265,7 @@ function layerOf(
   takeoff: Takeoff,
   { station, scale }: PlanOptions,
 ): DrawnLayer {
-  const { steel, joints } = takeoff;
+  const { steel, joints, placing } = takeoff;
   switch (station) {
     case 'forms':
     case 'forms-sheet':
@@ -275,8 +277,9 @@ function layerOf(
     case 'joints':
     case 'sheet':
       return bare(joints ? drawStrip(joints, scale.gridPerMm) : []);
-    case 'ground':
     case 'mix':
+      return bare(placing ? drawStrips(board, placing) : []);
+    case 'ground':
     case 'order':
       return bare([]);
     default:

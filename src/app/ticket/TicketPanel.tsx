@@ -5,6 +5,7 @@ import { ticketOf } from '../../takeoff/tickets.ts';
 import { PlanStanding } from '../boards/PlanStanding.tsx';
 import { JointStanding } from '../joints/JointStanding.tsx';
 import { SteelStanding } from '../mesh/SteelStanding.tsx';
+import { TimelinePart } from '../placing/TimelinePart.tsx';
 import { useAppState, useLiveTakeoff, useWords } from '../SessionContext.ts';
 import { SectionsPart } from '../sections/SectionsPart.tsx';
 import { shownJob } from '../state.ts';
@@ -41,6 +42,7 @@ export function TicketPanel({ station }: { readonly station: Station }) {
         <Standing />
         <NoteList notes={notes} weight="stop" units={shown.units} />
         {ticket ? <Slip ticket={ticket} units={shown.units} withheld={stopped} /> : null}
+        {station === 'mix' ? <TimelinePart /> : null}
         {station === 'forms' ? <PlanStanding /> : null}
         {station === 'forms' || station === 'joints' ? <SectionsPart station={station} /> : null}
         {station === 'steel' ? <SteelStanding /> : null}

@@ -1,5 +1,6 @@
 import type { FeatureKind, JointUse, Service } from '../../job/job.ts';
 import { sectionsEn } from './sectionsEn.ts';
+import { timelineEn } from './timelineEn.ts';
 
 /** The few words that stand in drawings. */
 export const en = {
@@ -56,6 +57,7 @@ export const en = {
   seam: (mark: string, count: number, diameter: string, length: string) =>
     `${mark}: ${count} × ${diameter} × ${length}`,
   sections: sectionsEn,
+  timeline: timelineEn,
   letters: {
     free: 'F',
     'existing-slab': 'E',

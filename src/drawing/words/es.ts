@@ -1,6 +1,7 @@
 import type { DrawingWords } from './en.ts';
 import { sectionsEs } from './sectionsEs.ts';
 import type { TermsEs } from './termsEs.ts';
+import { timelineEs } from './timelineEs.ts';
 
 /**
  * The few words that stand in drawings, in the trade Spanish of US crews (Mexico and Central America first).
@@ -55,6 +56,7 @@ export const es = (terms: TermsEs): DrawingWords => ({
   lapShort: 'T',
   seam: (mark, count, diameter, length) => `${mark}: ${count} × ${diameter} × ${length}`,
   sections: sectionsEs(terms),
+  timeline: timelineEs,
   // L: libre. E: existente. P: pared, PC o PF: pared con cimbra o forma. ES: escalones. H: hueco.
   letters: {
     free: 'L',

@@ -7,6 +7,7 @@ import type { SheetOptions } from '../sheetOptions.ts';
 import { batchBlocks } from './batchBlocks.ts';
 import { type Block, flow, paragraph } from './blocks.ts';
 import { columnsOf, type Plain } from './jobBlocks.ts';
+import { timelineBlocks } from './timelineBlocks.ts';
 
 /** One part of the plan of the pour, as blocks that run down a column: none when there is nothing to say. */
 type PourPart = (
@@ -18,7 +19,7 @@ type PourPart = (
 ) => readonly Block[];
 
 /** In the order that a crew reads them on the day. */
-const PARTS: readonly PourPart[] = [batchBlocks];
+const PARTS: readonly PourPart[] = [batchBlocks, timelineBlocks];
 
 /** A column of these lists is at least this wide, mm: seven columns and a box in letters that can be read. */
 const COLUMN = 112;

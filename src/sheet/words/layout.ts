@@ -91,6 +91,7 @@ export const layoutEn = {
   notToScale: 'Larger than any scale on this paper: the plan is cut off at its frame.',
   nothing: 'Nothing is drawn yet.',
   materialList: 'Material list',
+  howItGoes: 'How it will go',
   practices: 'Figured with',
   roles: {
     net: 'net',

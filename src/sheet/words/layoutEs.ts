@@ -95,6 +95,7 @@ export const layoutEs = (terms: TermsEs): LayoutWords => {
     notToScale: 'Más grande que cualquier escala en este papel: el plano se corta en su marco.',
     nothing: 'Todavía no hay nada dibujado.',
     materialList: 'Lista de materiales',
+    howItGoes: 'Cómo va el colado',
     practices: 'Calculado con',
     roles: { net: 'neto', allowance: 'agregado', rounding: 'redondeo', order: '' },
     setOut: 'Escuadrar y trazar',

@@ -65,3 +65,11 @@ test('nothing to pour: no page of it', () => {
   const titles = sheetOf(blankJob(), { pages: ['pour'] }).map(({ title }) => title);
   expect(titles.some((title) => title.includes(says.title))).toBe(false);
 });
+
+test('how it goes stands on it: the day drawn, the strips, and what to look out for', () => {
+  const said = writtenOn(sheetOf(BLENDED, { pages: ['pour'] }));
+  expect(said).toContain(en.layout.howItGoes);
+  expect(said).toContain(en.tables['placing-strips']);
+  expect(said).toContain('S1');
+  expect(said).toContain('0:00');
+});
