@@ -1,10 +1,11 @@
-import { EVERYTHING, type Place } from './clearance.ts';
+import { EVERYTHING, lineMeetsBox, type Place } from './clearance.ts';
 import {
   along,
   type Board,
   isRoomFor,
   type Lettered,
   readingAngle,
+  textBox,
   wayFrom,
   write,
 } from './dimension/board.ts';
@@ -13,6 +14,9 @@ import {
 const EVERY_MM = 70;
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];
 
+/** A straight line on the output, mm. */
+export type Stretch = readonly [Place, Place];
+
 interface InLine {
   readonly text: string;
   /** Of the output, mm. */
@@ -20,6 +24,8 @@ interface InLine {
   readonly to: Place;
   /** The line's own kind in the clearance, which the word may stand on. */
   readonly own: number;
+  /** Lines of its own kind that it may not stand on. */
+  readonly clearOf?: readonly Stretch[];
   readonly layer: NonNullable<Lettered['layer']>;
   readonly feature?: string;
 }
@@ -27,7 +33,7 @@ interface InLine {
 /** A word that stands astride a straight line, again and again along it, wherever there is room. Gives back whether it stands. */
 export function writeInLine(
   board: Board,
-  { text, from, to, own, layer, feature }: InLine,
+  { text, from, to, own, clearOf = [], layer, feature }: InLine,
 ): boolean {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const parts = Math.max(1, Math.round(length / EVERY_MM));
@@ -53,6 +59,8 @@ export function writeInLine(
         ...(feature === undefined ? {} : { feature }),
       };
       if (!isRoomFor(board, lettered, EVERYTHING - own)) continue;
+      const room = textBox(board, lettered);
+      if (clearOf.some(([a, b]) => lineMeetsBox(a, b, room))) continue;
       write(board, lettered);
       stands = true;
       break;

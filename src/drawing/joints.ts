@@ -1,20 +1,23 @@
 import { boxOf } from '../geometry/box.ts';
 import { locate } from '../geometry/locate.ts';
 import type { Job, Joint } from '../job/job.ts';
-import type { JointLine, Panel } from '../takeoff/joints/layout.ts';
+import type { Panel } from '../takeoff/joints/layout.ts';
 import { jointMark, panelMark } from '../takeoff/joints/marks.ts';
 import { panelsAt } from '../takeoff/joints/panelsAt.ts';
 import type { JointsResult } from '../takeoff/result.ts';
 import { addBox, addLine, JOINT, type Place, SYMBOL } from './clearance.ts';
 import {
+  along,
   type Board,
   isRoomFor,
   type Lettered,
   toGridPoint,
   toMm,
+  wayFrom,
   write,
 } from './dimension/board.ts';
-import { writeInLine } from './inLine.ts';
+import { keep } from './dimension/keyed.ts';
+import { type Stretch, writeInLine } from './inLine.ts';
 import type { Mark } from './marks.ts';
 import { edgePath, movedRight, pathPoints, polyline, shapePath } from './paths.ts';
 import { textWidth } from './textSize.ts';
@@ -56,42 +59,73 @@ export function keepJointsClear(
   { features }: Job,
   joints: JointsResult | undefined,
 ): void {
-  for (const { shape } of features.filter(isJoint)) {
-    const path = shapePath(shape);
-    const points = path ? pathPoints(path).map((point) => toMm(board, point)) : [];
-    points.slice(1).forEach((to, i) => {
-      addLine(board.clearance, JOINT, points[i]!, to);
-    });
-  }
+  for (const [from, to] of features.filter(isJoint).flatMap((joint) => stretchesOf(board, joint)))
+    addLine(board.clearance, JOINT, from, to);
   for (const { by, from, to } of joints?.layout?.joints ?? []) {
     if (by === 'search') addLine(board.clearance, JOINT, toMm(board, from), toMm(board, to));
   }
 }
 
-/** The mark of every joint in its line: C for control, B where the pour stops, X in the older slab. */
+/**
+ * The mark of every joint in its line: C for control, B where the pour stops, X in the older slab. One that finds no room
+ * in it stands beside it or in the list.
+ */
 export function letterJoints(
   board: Board,
   { features }: Job,
   { layout }: Pick<JointsResult, 'layout'>,
 ): void {
-  layout?.joints.forEach((joint, i) => {
-    letterJoint(board, joint, jointMark(layout.joints, i));
+  const laid = (layout?.joints ?? []).map(
+    ({ from, to }): Stretch => [toMm(board, from), toMm(board, to)],
+  );
+  const drawn = features
+    .filter(isJoint)
+    .map((joint) => ({ joint, lines: stretchesOf(board, joint) }));
+  const all = [...laid, ...drawn.flatMap(({ lines }) => lines)];
+  laid.forEach((line, i) => {
+    letterJoint(board, jointMark(layout!.joints, i), line, all);
   });
-  for (const { id, joint, shape } of features.filter(isJoint)) {
-    const marked = layout && joint !== 'existing';
+  for (const { joint, lines } of drawn) {
+    const marked = layout && joint.joint !== 'existing';
     if (marked) continue;
-    const path = shapePath(shape);
-    const points = path ? pathPoints(path).map((point) => toMm(board, point)) : [];
-    points.slice(1).forEach((to, i) => {
-      const text = board.words.joints[joint].letter;
-      writeInLine(board, { text, from: points[i]!, to, own: JOINT, layer: 'joints', feature: id });
-    });
+    for (const line of lines)
+      letterJoint(board, board.words.joints[joint.joint].letter, line, all, joint.id);
   }
 }
 
-function letterJoint(board: Board, { from, to }: JointLine, text: string): void {
-  const [a, b] = [toMm(board, from), toMm(board, to)];
-  writeInLine(board, { text, from: a, to: b, own: JOINT, layer: 'joints' });
+function letterJoint(
+  board: Board,
+  text: string,
+  line: Stretch,
+  all: readonly Stretch[],
+  feature?: string,
+): void {
+  const [from, to] = line;
+  // A joint that was drawn lies in the layout as well.
+  const clearOf = all.filter((other) => other !== line && !isAlong(other, line));
+  const said = { text, from, to, own: JOINT, clearOf, layer: 'joints' } as const;
+  if (writeInLine(board, { ...said, ...(feature === undefined ? {} : { feature }) })) return;
+  if (!board.keeps) return;
+  const target = along(from, wayFrom(from, to), Math.hypot(to.x - from.x, to.y - from.y) / 2);
+  const way = wayFrom(from, to);
+  const toward = { x: -way.y, y: way.x };
+  const ends = { from: toGridPoint(board, from), to: toGridPoint(board, to) };
+  keep(board, { what: 'name', text, ...ends, target, toward });
+}
+
+/** Whether two lines lie along one another. */
+function isAlong([a, b]: Stretch, [c, d]: Stretch): boolean {
+  const way = wayFrom(a, b);
+  const off = ({ x, y }: Place) => Math.abs(way.x * (y - a.y) - way.y * (x - a.x));
+  return off(c) < SAME_LINE_MM && off(d) < SAME_LINE_MM;
+}
+const SAME_LINE_MM = 0.1;
+
+/** The straight parts of a joint that was drawn. */
+function stretchesOf(board: Board, { shape }: Joint): readonly Stretch[] {
+  const path = shapePath(shape);
+  const points = path ? pathPoints(path).map((point) => toMm(board, point)) : [];
+  return points.slice(1).map((to, i): Stretch => [points[i]!, to]);
 }
 
 function isJoint(feature: Job['features'][number]): feature is Joint {

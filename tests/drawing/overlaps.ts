@@ -57,6 +57,44 @@ const LINES = new Set([
   'brace',
 ]);
 
+const JOINTS = new Set(['joint-control', 'joint-construction', 'joint-existing']);
+
+/** A joint's letter stands astride its own line, and runs along it. */
+function isItsOwn(text: Text, style: string, [from, to]: readonly Spot[]): boolean {
+  if (text.layer !== 'joints' || !JOINTS.has(style)) return false;
+  const way = Math.atan2(to!.y - from!.y, to!.x - from!.x);
+  return Math.abs(Math.sin(way - text.angle)) < 0.001;
+}
+
+interface Solid {
+  readonly name: string;
+  readonly spots: readonly Spot[];
+  readonly extent: Extent;
+}
+
+/** Symbols and boards. A bent board isn't convex: its lines are looked at instead. */
+function solidOf(mark: Mark, gridPerMm: number): readonly Solid[] {
+  if (mark.kind === 'symbol' && mark.symbol !== 'arrow') {
+    // A tick is a stroke at 45°: half its size to each side along the line, as far up and down.
+    const half = (mark.size / 2) * Math.SQRT1_2 * gridPerMm;
+    const [cos, sin] = [Math.cos(mark.angle), Math.sin(mark.angle)];
+    const spots = [
+      [-half, -half],
+      [half, -half],
+      [half, half],
+      [-half, half],
+    ].map(([x, y]) => ({
+      x: mark.at.x + x! * cos - y! * sin,
+      y: mark.at.y + x! * sin + y! * cos,
+    }));
+    return [{ name: mark.symbol, spots, extent: extentOf(spots) }];
+  }
+  const straight = mark.kind === 'area' && !mark.paths[0]!.segments.some(({ arc }) => arc);
+  if (!straight || mark.material !== 'lumber') return [];
+  const spots = pathPoints(mark.paths[0]!, 1);
+  return [{ name: 'board', spots, extent: extentOf(spots) }];
+}
+
 /** Every text that lies on something else, in words. */
 export function overlaps(marks: readonly Mark[], gridPerMm: number): readonly string[] {
   const texts = marks.filter((mark): mark is Text => mark.kind === 'text');
@@ -64,7 +102,7 @@ export function overlaps(marks: readonly Mark[], gridPerMm: number): readonly st
   const found: string[] = [];
   const extents = rooms.map(extentOf);
   const lines = marks.flatMap((mark) => {
-    if (mark.kind !== 'line' || !LINES.has(mark.style)) return [];
+    if (mark.kind !== 'line' || !(LINES.has(mark.style) || JOINTS.has(mark.style))) return [];
     if (isRing(mark.path.segments.length, mark.path.closed, mark.style)) return [];
     const points = pathPoints(mark.path, 8);
     return points.slice(1).map((point, k) => {
@@ -72,9 +110,11 @@ export function overlaps(marks: readonly Mark[], gridPerMm: number): readonly st
       return { style: mark.style, stretch, extent: extentOf(stretch) };
     });
   });
+  const solid = marks.flatMap((mark) => solidOf(mark, gridPerMm));
   texts.forEach((text, i) => {
     for (const { style, stretch, extent } of lines) {
-      if (!isElsewhere(extents[i]!, extent) && polygonsMeet(rooms[i]!, stretch)) {
+      if (isElsewhere(extents[i]!, extent) || isItsOwn(text, style, stretch)) continue;
+      if (polygonsMeet(rooms[i]!, stretch)) {
         found.push(`“${text.text}” on a line (${style})`);
       }
     }
@@ -82,30 +122,9 @@ export function overlaps(marks: readonly Mark[], gridPerMm: number): readonly st
       if (isElsewhere(extents[i]!, extents[j]!)) continue;
       if (polygonsMeet(rooms[i]!, rooms[j]!)) found.push(`“${text.text}” on “${texts[j]!.text}”`);
     }
-    for (const mark of marks) {
-      if (mark.kind === 'symbol' && mark.symbol !== 'arrow') {
-        // A tick is a stroke at 45°: half its size to each side along the line, as far up and down.
-        const half = (mark.size / 2) * Math.SQRT1_2 * gridPerMm;
-        const [cos, sin] = [Math.cos(mark.angle), Math.sin(mark.angle)];
-        const box = [
-          [-half, -half],
-          [half, -half],
-          [half, half],
-          [-half, half],
-        ].map(([x, y]) => ({
-          x: mark.at.x + x! * cos - y! * sin,
-          y: mark.at.y + x! * sin + y! * cos,
-        }));
-        if (isElsewhere(extents[i]!, extentOf(box))) continue;
-        if (polygonsMeet(rooms[i]!, box)) found.push(`“${text.text}” on a ${mark.symbol}`);
-      }
-      // A bent board isn't convex: its lines are looked at below.
-      const straight = mark.kind === 'area' && !mark.paths[0]!.segments.some(({ arc }) => arc);
-      if (straight && mark.material === 'lumber') {
-        if (polygonsMeet(rooms[i]!, pathPoints(mark.paths[0]!, 1))) {
-          found.push(`“${text.text}” on a board`);
-        }
-      }
+    for (const { name, spots, extent } of solid) {
+      if (isElsewhere(extents[i]!, extent)) continue;
+      if (polygonsMeet(rooms[i]!, spots)) found.push(`“${text.text}” on a ${name}`);
     }
   });
   return found;

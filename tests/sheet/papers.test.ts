@@ -1,14 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { textCorners } from '../../src/drawing/bounds.ts';
 import type { Mark } from '../../src/drawing/marks.ts';
-import type { Job } from '../../src/job/job.ts';
+import type { Feature, Job } from '../../src/job/job.ts';
 import type { SheetPart } from '../../src/sheet/page.ts';
 import { bestPlan } from '../../src/sheet/pages/bestPlan.ts';
 import { legendRows } from '../../src/sheet/pages/legend.ts';
 import { planPages } from '../../src/sheet/pages/planPage.ts';
 import { toPage } from '../../src/sheet/paint/steps.ts';
 import { PAPER_NAMES, TURNS } from '../../src/sheet/papers.ts';
+import { joints } from '../../src/takeoff/joints/joints.ts';
+import { jointMark } from '../../src/takeoff/joints/marks.ts';
+import { LEAST_TOLERANCE } from '../../src/takeoff/outline/layout.ts';
 import { netPour } from '../../src/takeoff/outline/netPour.ts';
+import { pourPolygons } from '../../src/takeoff/pourPolygons.ts';
 import type { Takeoff } from '../../src/takeoff/result.ts';
 import { MILLIMETRE } from '../../src/units/grid.ts';
 import { brokenChains, unsaidEdges } from '../drawing/edgesSaid.ts';
@@ -28,6 +32,40 @@ const SCALES = {
   metric: [null, '1:50', '1:25', '1:20', '1:10'],
 };
 
+/** Of so many pads one has its joints laid out, and one has them laid out round a joint drawn by hand. */
+const JOINTED = 8;
+
+/** The job with a joint across it, as somebody draws it: from the middle of one side to the one opposite. */
+function withJoint(job: Job): Job {
+  const pad = job.features.find(({ kind }) => kind === 'pad');
+  if (pad?.shape.form !== 'outline') return job;
+  const { corners } = pad.shape;
+  const middle = (i: number) => {
+    const [a, b] = [corners[i % corners.length]!, corners[(i + 1) % corners.length]!];
+    return { x: Math.round((a.x + b.x) / 2), y: Math.round((a.y + b.y) / 2), rise: 0 };
+  };
+  const ends = [middle(0), middle(Math.floor(corners.length / 2))];
+  const shape = {
+    form: 'outline' as const,
+    closed: false,
+    corners: ends.map((end, i) => ({ ...end, id: `j${i}` })),
+  };
+  const joint: Feature = { id: 'j', name: '', kind: 'joint', joint: 'control', shape };
+  return { ...job, features: [...job.features, joint] };
+}
+
+/** The pour, for some of the pads with joints and strip. */
+function figured(job: Job, seed: number): Takeoff {
+  const { pour } = netPour(job);
+  if (!pour) return { notes: [] } as unknown as Takeoff;
+  const closeness = Math.max(job.practices.closeEnough, LEAST_TOLERANCE);
+  const laid =
+    seed % JOINTED <= 1
+      ? joints(job, pour, pourPolygons(pour, closeness), closeness, {}).figured
+      : undefined;
+  return { notes: [], pour, ...(laid ? { joints: laid } : {}) } as unknown as Takeoff;
+}
+
 type Text = Extract<Mark, { kind: 'text' }>;
 
 /** A pad with its paper, turn and scale: every combination comes again after 240 pads in inches, after 200 in mm. */
@@ -38,7 +76,8 @@ function caseOf(seed: number) {
   const turn = TURNS[Math.floor(round / 4) % 2]!;
   const scales = SCALES[units];
   const scale = scales[Math.floor(round / 8) % scales.length]!;
-  const job: Job = { ...randomPadJob(seed), units };
+  const pad = { ...randomPadJob(seed), units };
+  const job = seed % JOINTED === 1 ? withJoint(pad) : pad;
   return { job, options: { paper, turn, words, ...(scale ? { scale } : {}) } };
 }
 
@@ -71,8 +110,7 @@ describe('on every paper, at every scale', () => {
       for (let seed = run; seed < PADS; seed += RUNS) {
         const { job, options } = caseOf(seed);
         const name = `pad ${seed}, ${options.paper} ${options.turn} ${options.scale ?? ''}`;
-        const { pour } = netPour(job);
-        const takeoff = { notes: [], ...(pour ? { pour } : {}) } as unknown as Takeoff;
+        const takeoff = figured(job, seed);
         const scaled = bestPlan(job, takeoff, options, []);
         const legend = legendRows(job, takeoff, words);
         const { pages } = planPages(job, takeoff, scaled, legend, options);
@@ -97,6 +135,8 @@ describe('on every paper, at every scale', () => {
         // Nothing is said twice, nor left out, where a plan goes over several pages.
         const written = scaled.plan.marks.filter(({ kind }) => kind === 'text');
         expect(texts.length, name).toBe(written.length);
+        const laid = takeoff.joints?.layout?.joints ?? [];
+        for (const [i] of laid.entries()) expect(said, name).toContain(jointMark(laid, i));
         expect(unsaidEdges(job, takeoff, said), name).toEqual([]);
         expect(brokenChains(scaled.plan.chains, said), name).toEqual([]);
         expect(plans[0]!.gridPerMm % MILLIMETRE).toBe(0);
