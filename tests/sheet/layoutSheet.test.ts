@@ -136,6 +136,8 @@ describe('what the sheet says', () => {
   test('every note: cautions and what was taken as so', () => {
     expect(figured.notes.length).toBeGreaterThan(5);
     for (const note of figured.notes) {
+      // What a bid lacks is no business of the crew's.
+      if (note.code.startsWith('bid-')) continue;
       const said = sayNote(words.sheet, note, job.units);
       for (const sentence of said.split('. ').slice(0, 2)) {
         expect(flat).toContain(sentence.split(' ').slice(0, 4).join(' '));
@@ -220,6 +222,8 @@ describe('chosen pages', () => {
     const flat = flatOf(pages);
     expect(flat).not.toContain(layout.materialList);
     for (const note of takeoff(demoJob()).notes) {
+      // What was taken as so of the order stands with the order.
+      if (note.station === 'order') continue;
       const said = sayNote(words.sheet, note, 'feet-inches');
       expect(flat).toContain(said.split(' ').slice(0, 4).join(' '));
     }

@@ -209,7 +209,7 @@ export function sayWorking(words: Words, working: Working, style: LengthStyle): 
     symbols: working.formula,
     formula: words.formulas[working.of],
     inputs: working.inputs.map(({ key, value, from }) => ({
-      name: lookUp({ ...words.figures, ...words.inputs }, key),
+      name: key in words.inputs ? lookUp(words.inputs, key) : lookUp(words.figures, key),
       value: say(value),
       from: words.from[from],
     })),

@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { demoJob } from '../../../src/job/demo.ts';
 import type { Job } from '../../../src/job/job.ts';
 import type { OrderPractices } from '../../../src/job/order.ts';
 import { bidOf, orderOf } from '../../../src/job/orderDefaults.ts';
 import { priceOf, withPrices } from '../../../src/job/prices.ts';
-import { rectangleJob } from '../../../src/job/start.ts';
 import { baseOf, quarters, retarderOf } from '../../../src/takeoff/order/groundLines.ts';
 import { ORDER_FIGURE_KEYS } from '../../../src/takeoff/order/keys.ts';
 import { priceItems } from '../../../src/takeoff/price/items.ts';
@@ -13,64 +11,11 @@ import { ticketOf } from '../../../src/takeoff/tickets.ts';
 import { CUBIC_METRE, CUBIC_YARD, FOOT, POUND_KG, SQUARE_FOOT } from '../../../src/units/grid.ts';
 import { chance } from '../../random/chance.ts';
 import { slabJob } from '../../random/slabJobs.ts';
-
-function slab(): Job {
-  const made = rectangleJob(12 * FOOT, 10 * FOOT);
-  if (!made.ok) throw new Error('A rectangle is a job.');
-  return made.value;
-}
-
-function ordering(job: Job, change: Partial<OrderPractices>): Job {
-  return {
-    ...job,
-    practices: { ...job.practices, order: { ...orderOf(job.practices), ...change } },
-  };
-}
+import { fullJob, ordering, slab } from './orderJobs.ts';
 
 const orderFor = (job: Job) => takeoff(job).order!;
 const codes = (job: Job) =>
   takeoff(job).notes.flatMap(({ station, code }) => (station === 'order' ? [code] : []));
-
-/** Every item that a job asks a price for gets one: 1.00, 2.00, 3.00… */
-function allPriced(job: Job): Job {
-  const items = priceItems(job, orderFor(job));
-  return withPrices(
-    job,
-    items.map(({ item }, i) => ({ item, price: (i + 1) * 100 })),
-  );
-}
-
-/** With everything asked for typed. */
-function fullJob(): Job {
-  const job = ordering(demoJob(), {
-    readyMix: {
-      ...orderOf(demoJob().practices).readyMix,
-      least: CUBIC_YARD,
-      short: 4 * CUBIC_YARD,
-      free: 0.5,
-      walk: 60 * FOOT,
-    },
-    haul: {
-      ...orderOf(demoJob().practices).haul,
-      truck: 1_500 * POUND_KG,
-      riding: 400 * POUND_KG,
-      trailer: 2_000 * POUND_KG,
-    },
-  });
-  const { practices } = job;
-  const hours = (['base', 'forms', 'steel', 'place', 'finish', 'strip', 'haul'] as const).map(
-    (task) => ({ task, hours: 2 }),
-  );
-  return allPriced({
-    ...job,
-    practices: { ...practices, base: { depth: FOOT / 3, retarder: true } },
-    bid: {
-      scope: '',
-      hours,
-      extras: [{ id: 'x1', name: 'Fuel', count: 2.5, price: 399, weight: 3 }],
-    },
-  });
-}
 
 describe('the list', () => {
   test('has everything that the tickets say is to get', () => {
