@@ -1,4 +1,4 @@
-import { EVERYTHING, lineMeetsBox, type Place } from './clearance.ts';
+import { EVERYTHING, lineMeetsBox, type Place, STEEL } from './clearance.ts';
 import {
   along,
   type Board,
@@ -43,9 +43,9 @@ export function writeInLine(
   const height = board.lettering.height * 0.9;
   let stands = false;
   for (let part = 0; part < parts; part++) {
-    for (const share of SHARES) {
+    const places = SHARES.map((share): Lettered => {
       const middle = along(from, way, ((part + share) / parts) * length);
-      const lettered: Lettered = {
+      return {
         text,
         at: {
           x: middle.x + (height / 2) * Math.sin(angle),
@@ -58,13 +58,16 @@ export function writeInLine(
         layer,
         ...(feature === undefined ? {} : { feature }),
       };
-      if (!isRoomFor(board, lettered, EVERYTHING - own)) continue;
-      const room = textBox(board, lettered);
-      if (clearOf.some(([a, b]) => lineMeetsBox(a, b, room))) continue;
-      write(board, lettered);
-      stands = true;
-      break;
-    }
+    });
+    const isFree = (lettered: Lettered, over: number) =>
+      isRoomFor(board, lettered, EVERYTHING - own - over) &&
+      !clearOf.some(([a, b]) => lineMeetsBox(a, b, textBox(board, lettered)));
+    // On a second look steel may lie behind it.
+    const free = places.find((one) => isFree(one, 0));
+    const over = free ? undefined : places.find((one) => isFree(one, STEEL));
+    if (free) write(board, free);
+    else if (over) write(board, { ...over, overSteel: true });
+    if (free || over) stands = true;
   }
   return stands;
 }

@@ -15,6 +15,7 @@ import {
   toMm,
   wayFrom,
   write,
+  writeWithLeader,
 } from './dimension/board.ts';
 import { keep } from './dimension/keyed.ts';
 import { type Stretch, writeInLine } from './inLine.ts';
@@ -109,6 +110,7 @@ function letterJoint(
   const target = along(from, wayFrom(from, to), Math.hypot(to.x - from.x, to.y - from.y) / 2);
   const way = wayFrom(from, to);
   const toward = { x: -way.y, y: way.x };
+  if (writeWithLeader(board, { target, toward, text, arrow: false, style: 'label' })) return;
   const ends = { from: toGridPoint(board, from), to: toGridPoint(board, to) };
   keep(board, { what: 'name', text, ...ends, target, toward });
 }

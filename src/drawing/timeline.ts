@@ -22,13 +22,13 @@ interface Setting {
   readonly words: DrawingWords['timeline'];
 }
 
-const TEXT = 2.3;
+const TEXT = 2.5;
 const ROW = 6;
 const BAR = 4;
 /** Left of the bars, for the marks of the strips. */
-const MARKS = 9;
+const MARKS = 11;
 /** Over the bars: two lines of words on the day, and the hours. */
-const HEAD = 12;
+const HEAD = 13;
 /** More strips than this aren't drawn: the table has them all. */
 const MOST_ROWS = 24;
 /** Hours are written no nearer than this, mm. */
@@ -88,7 +88,7 @@ export function drawTimeline(
     }
   });
   put(line(at(timeline.placed), top, at(timeline.placed), bottom, 'outline-free'));
-  sayAt(words.lastPlaced(clockTime(timeline.placed)), timeline.placed, y + 6);
+  sayAt(words.lastPlaced(clockTime(timeline.placed)), timeline.placed, y + 6.8);
   if (clock.initial <= whole) {
     const style: LineStyle = trouble.setsFirst ? 'fault' : 'frame';
     put(line(at(clock.initial), top, at(clock.initial), bottom, style));

@@ -143,7 +143,7 @@ function drawnPages(making: Making): readonly Drawn[] {
 
 /** Where nothing but lists is printed. */
 function listFrame({ paper, turn = 'upright' }: SheetOptions): PlanFrame {
-  return planFrames(paper, turn, 0, false)[0]!;
+  return planFrames(paper, turn, [], false)[0]!;
 }
 
 function sectionsDrawn({ job, takeoff, options }: Making, frame: PlanFrame): readonly Drawn[] {

@@ -4,7 +4,7 @@ import { TURNS } from '../papers.ts';
 import type { SheetOptions } from '../sheetOptions.ts';
 import { fitPlan, type ScaledPlan } from './fitPlan.ts';
 import type { PadLayout } from './layoutPages.ts';
-import { legendRows, ROW_MM } from './legend.ts';
+import { legendRows } from './legend.ts';
 import { planFrames } from './planFrame.ts';
 import { lettersLack } from './planPage.ts';
 
@@ -17,7 +17,7 @@ export function bestPlan(
 ): ScaledPlan {
   // Two pads may have other lines and marks: those of one are drawn, the others are told by name.
   const layouts = pads.filter(({ meant }) => meant).map(({ layout }) => layout);
-  const legend = legendRows(job, takeoff, options.words).length * ROW_MM;
+  const legend = legendRows(job, takeoff, options.words);
   const hasNotices = lettersLack(job) || options.scale !== undefined;
   const turns = options.turn ? [options.turn] : TURNS;
   const frames = turns.flatMap((turn) => planFrames(options.paper, turn, legend, hasNotices));

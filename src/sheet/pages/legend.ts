@@ -8,10 +8,9 @@ import type { Rect } from '../page.ts';
 import type { PageWords } from '../sheetOptions.ts';
 import type { LayoutWords } from '../words/layout.ts';
 import { jointRows } from './jointLegend.ts';
-import { type LegendRow, rowsSaying } from './legendRow.ts';
+import { keptWithNext, type LegendRow, rowsSaying } from './legendRow.ts';
 import { utilityRows } from './utilityLegend.ts';
 
-export const ROW_MM = 4.7;
 export const TEXT_MM = 2.5;
 export const SAMPLE_MM = 15;
 /** From the left of a row to its words. */
@@ -58,7 +57,7 @@ export function legendRows(
 }
 
 export function heading(words: string): LegendRow {
-  return (x, y) => [text(words, x, y, { height: TEXT_MM, style: 'label' })];
+  return keptWithNext((x, y) => [text(words, x, y, { height: TEXT_MM, style: 'label' })]);
 }
 
 /**

@@ -13,7 +13,7 @@ import { type Block, figureRow, flow, heading, highest, paragraph } from './bloc
 import { fitPlan } from './fitPlan.ts';
 import { columnsOf, keyedBlocks, LIST_MARGINS, notesBlocks, type Plain } from './jobBlocks.ts';
 import type { PadLayout } from './layoutPages.ts';
-import { legendRows, ROW_MM } from './legend.ts';
+import { legendRows } from './legend.ts';
 import { type PlanFrame, planFrames } from './planFrame.ts';
 import { lettersLack, planPages } from './planPage.ts';
 
@@ -50,7 +50,7 @@ export function onePage(
   const legend = legendRows(job, takeoff, options.words);
   const turns = options.turn ? [options.turn] : TURNS;
   const bases = turns.flatMap((turn) =>
-    planFrames(options.paper, turn, legend.length * ROW_MM, lettersLack(job)).filter(
+    planFrames(options.paper, turn, legend, lettersLack(job)).filter(
       ({ lists }) => lists === 'under',
     ),
   );

@@ -1,6 +1,7 @@
 import type { Takeoff } from '../../takeoff/result.ts';
 import type { Rect } from '../page.ts';
 import { type PaperName, paperSize, printArea, type Turn } from '../papers.ts';
+import { type LegendRow, legendColumns, ROW_MM } from './legendRow.ts';
 import { TITLE_HEIGHT } from './titleBlock.ts';
 
 /** Where things stand on the layout page. */
@@ -28,15 +29,16 @@ export const NOTICE_MM = 4.4;
 export function planFrames(
   paper: PaperName,
   turn: Turn,
-  legendHeight: number,
+  legend: readonly LegendRow[],
   hasNotices: boolean,
 ): readonly PlanFrame[] {
   const least = BARS_HEIGHT + (hasNotices ? NOTICE_LINES : 2) * NOTICE_MM;
-  const under = planFrame(paper, turn, 'under', Math.max(least, legendHeight + 4));
+  const rows = Math.max(...legendColumns(legend).map(({ length }) => length));
+  const under = planFrame(paper, turn, 'under', Math.max(least, rows * ROW_MM + 4));
   if (turn === 'upright') return [under];
   const beside = planFrame(paper, turn, 'beside', 0);
   // In one column the bars and notices stand under the legend, and must not run into the title block.
-  const column = legendHeight + 3 + least + SIDE_MARGINS;
+  const column = legend.length * ROW_MM + 3 + least + SIDE_MARGINS;
   return column <= beside.side.height ? [beside, under] : [under];
 }
 

@@ -12,8 +12,8 @@ import { BARS_HEIGHT, bars, northArrow } from './bars.ts';
 import type { ScaledPlan } from './fitPlan.ts';
 import { isKeyedOn, isShownOn, keyPlan } from './keyPlan.ts';
 import { keyedLine } from './keyTable.ts';
-import { ROW_MM, TEXT_MM } from './legend.ts';
-import type { LegendRow } from './legendRow.ts';
+import { TEXT_MM } from './legend.ts';
+import { type LegendRow, legendColumns, ROW_MM } from './legendRow.ts';
 import { NOTICE_LINES, NOTICE_MM, type PlanFrame, roomFor } from './planFrame.ts';
 import { OVERLAP_MM, type Tile } from './tiles.ts';
 
@@ -86,7 +86,7 @@ function planPage(
     at: { x: room.x + room.width / 2, y: room.y + room.height / 2 },
     clip: room,
   };
-  const side = sideOf(frame, legend.length);
+  const side = sideOf(frame, legend);
   const keyed = tile ? plan.keyed.filter((one) => isKeyedOn(one, plan.marks, tile)) : plan.keyed;
   const { lines, left } = keyLines(job, keyed, side.key, options);
   const withheld = takeoff.pour ? [] : withheldWords(job, frame, options);
@@ -104,8 +104,8 @@ function planPage(
       part,
       furniture([
         ...frameLines(frame),
-        ...legend.flatMap((row, i) =>
-          row(side.legend.x, side.legend.y + i * ROW_MM + 3.2, side.legend.width),
+        ...side.legend.flatMap(({ x, y, width, rows }) =>
+          rows.flatMap((row, i) => row(x, y + i * ROW_MM + 3.2, width)),
         ),
         ...bars(side.bars.x, side.bars.y, scale, job.units, layout),
         ...(north === undefined ? [] : northArrow(side.bars.x, side.bars.y, north, layout.north)),
@@ -161,35 +161,53 @@ function withheldWords(job: Job, { plan }: PlanFrame, { words }: SheetOptions): 
 }
 
 interface SideColumns {
-  readonly legend: Rect;
+  /** Column by column. */
+  readonly legend: readonly (Omit<Rect, 'height'> & { readonly rows: readonly LegendRow[] })[];
   readonly bars: Rect;
   readonly key: Rect;
 }
 
-function sideOf({ lists, side }: PlanFrame, legendRowCount: number): SideColumns {
+const LEGEND_WIDTH = 64;
+/** Where it stands in two columns. */
+const NARROW_LEGEND = 60;
+const BARS_WIDTH = 60;
+
+function sideOf({ lists, side }: PlanFrame, legend: readonly LegendRow[]): SideColumns {
   const inner = { x: side.x + 3, y: side.y + 2.5, width: side.width - 6, height: side.height - 4 };
-  const legendHeight = legendRowCount * ROW_MM;
+  const underBars = BARS_HEIGHT + NOTICE_LINES * NOTICE_MM + 2;
+  const below = (rect: Rect, from: number): Rect => {
+    return { ...rect, y: rect.y + from, height: rect.height - from };
+  };
   if (lists === 'beside') {
-    const barsTop = inner.y + legendHeight + 3;
-    const keyTop = barsTop + BARS_HEIGHT + NOTICE_LINES * NOTICE_MM + 2;
+    const bars = below(inner, legend.length * ROW_MM + 3);
     return {
-      legend: { ...inner, height: legendHeight },
-      bars: { ...inner, y: barsTop, height: BARS_HEIGHT },
-      key: { ...inner, y: keyTop, height: inner.y + inner.height - keyTop },
+      legend: [{ ...inner, rows: legend }],
+      bars,
+      key: below(bars, underBars),
     };
   }
-  const legendWidth = 64;
-  const barsWidth = 60;
+  const columns = legendColumns(legend);
+  const each = columns.length > 1 ? NARROW_LEGEND : LEGEND_WIDTH;
+  const wide = columns.length * (each + 2);
+  const bars = { ...inner, x: inner.x + wide, width: BARS_WIDTH };
+  const left = inner.width - wide - BARS_WIDTH - 4;
   return {
-    legend: { ...inner, width: legendWidth },
-    bars: { ...inner, x: inner.x + legendWidth + 2, width: barsWidth },
-    key: {
+    legend: columns.map((rows, i) => ({
       ...inner,
-      x: inner.x + legendWidth + barsWidth + 6,
-      width: inner.width - legendWidth - barsWidth - 6,
-    },
+      x: inner.x + i * (each + 2),
+      width: each,
+      rows,
+    })),
+    bars,
+    // No column is left for it beside the bars: then it stands under them.
+    key:
+      left >= LEAST_KEY
+        ? { ...inner, x: inner.x + wide + BARS_WIDTH + 4, width: left }
+        : below(bars, underBars),
   };
 }
+/** Sizes by letter need a column of this width, mm. */
+const LEAST_KEY = 44;
 
 function frameLines({ lists, area, plan, side, title }: PlanFrame): readonly Mark[] {
   const right = area.x + area.width;
@@ -220,12 +238,12 @@ function keyLines(
     text(shortened(one, TEXT_MM, width), x, y + 3.2 + at * ROW_MM, { height: TEXT_MM, style });
   // A long legend may leave no room but for the word that they are on the next pages, or not even that.
   const rows = fitting - head.length;
-  if (rows < 1) {
+  const said = keyed.map((one) => wrapped(keyedLine(job, one, layout), TEXT_MM, width));
+  const total = said.reduce((sum, lines) => sum + lines.length, 0);
+  if (rows < Math.min(total, word(keyed.length).length)) {
     const lines = word(keyed.length);
     return { lines: lines.length > fitting ? [] : lines.map((one, i) => row(one, i)), left: keyed };
   }
-  const said = keyed.map((one) => wrapped(keyedLine(job, one, layout), TEXT_MM, width));
-  const total = said.reduce((sum, lines) => sum + lines.length, 0);
   // Rows are kept for the word that there is more.
   let room = total <= rows ? rows : rows - word(keyed.length).length;
   let count = 0;

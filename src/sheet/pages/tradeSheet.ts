@@ -10,7 +10,6 @@ import type { SheetOptions } from '../sheetOptions.ts';
 import { type Block, flow, heading, paragraph } from './blocks.ts';
 import { fitPlan } from './fitPlan.ts';
 import { columnsOf, keyedBlocks, type Plain } from './jobBlocks.ts';
-import { ROW_MM } from './legend.ts';
 import type { LegendRow } from './legendRow.ts';
 import { type PlanFrame, planFrames } from './planFrame.ts';
 import { planPages, type UnmeasuredWords } from './planPage.ts';
@@ -51,9 +50,9 @@ export function tradeSheet(
   trade: Trade,
 ): TradeSheet {
   // Which rows there are hangs on the scale for what is too small to draw: the frame is made for all of them.
-  const rows = trade.legend(0).length;
+  const rows = trade.legend(0);
   const turns = turn ? [turn] : TURNS;
-  const frames = turns.flatMap((one) => planFrames(options.paper, one, rows * ROW_MM, true));
+  const frames = turns.flatMap((one) => planFrames(options.paper, one, rows, true));
   const scaled = fitPlan(job, takeoff, frames, { ...options, station: trade.station });
   const legend = trade.legend(gridPerMmAt(scaled.scale));
   const { pages, left } = planPages(job, takeoff, scaled, legend, options, trade.words);
