@@ -189,7 +189,7 @@ function sideOf({ lists, side }: PlanFrame, legend: readonly LegendRow[]): SideC
   const columns = legendColumns(legend);
   const each = columns.length > 1 ? NARROW_LEGEND : LEGEND_WIDTH;
   const wide = columns.length * (each + 2);
-  const bars = { ...inner, x: inner.x + wide, width: BARS_WIDTH };
+  const bars = { ...inner, x: inner.x + wide, width: Math.min(BARS_WIDTH, inner.width - wide) };
   const left = inner.width - wide - BARS_WIDTH - 4;
   return {
     legend: columns.map((rows, i) => ({
