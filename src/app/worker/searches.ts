@@ -22,7 +22,7 @@ export interface Searches {
 /** Where each is looked at; elsewhere nobody waits for a better one. */
 const PLANS_SHOWN: readonly Place[] = ['forms', 'order', 'sheet'];
 const STEEL_SHOWN: readonly Place[] = ['steel', 'order', 'sheet'];
-const JOINTS_SHOWN: readonly Place[] = ['joints', 'order', 'sheet', 'pour-day'];
+const JOINTS_SHOWN: readonly Place[] = ['joints', 'mix', 'order', 'sheet', 'pour-day'];
 
 interface Tied {
   readonly state: Store<AppState>;
