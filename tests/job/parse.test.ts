@@ -69,6 +69,27 @@ test('version 2 holds what it held: boards, a buried line, a stake set by hand',
   });
 });
 
+test('version 3 holds what it held: a joint, weather, ground readings, prices, a bid, a pour begun', () => {
+  const file = (name: string) => parseJob(readFileSync(join(FILES, name), 'utf8'));
+  expect(file('v3-sample.json')).toMatchObject({
+    ok: true,
+    value: {
+      title: { revision: 'B', north: 20 },
+      practices: {
+        joints: { layout: 'by-hand' },
+        order: { prices: [{ item: 'one-short', price: 2500 }] },
+      },
+      weather: { air: 30, humidity: 0.4, sky: 'sun' },
+      ground: { readings: [{ depth: 34_544 }, { depth: 32_512, at: { x: 406_400, y: 325_120 } }] },
+      bid: { hours: [{ task: 'forms', hours: 4 }], extras: [{ name: 'Fuel', price: 1800 }] },
+      pourLog: { entries: [{ is: 'batch', bags: [{ bags: 3 }, { bags: 1 }] }] },
+    },
+  });
+  const read = file('v3-sample.json');
+  expect(read.ok && read.value.features.at(-1)).toMatchObject({ kind: 'joint', joint: 'control' });
+  expect(file('v3-blank.json')).toMatchObject({ ok: true, value: { features: [] } });
+});
+
 describe('written and read', () => {
   test('the sample job comes back the same', () => {
     expect(parseJob(serializeJob(demoJob()))).toEqual({ ok: true, value: demoJob() });
