@@ -24,7 +24,12 @@ const OVER: readonly Figure['key'][] = [
 ];
 
 /** The tables that stand on the pages of the pour. */
-export const POUR_TABLES: readonly TableKey[] = ['batch-list', 'checkpoints'];
+export const POUR_TABLES: readonly TableKey[] = [
+  'batch-list',
+  'checkpoints',
+  'placing-strips',
+  'placing-offers',
+];
 
 /** The batches with a box to tick each, and what should be gone when each panel is full. */
 export function batchBlocks(
