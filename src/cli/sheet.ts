@@ -34,11 +34,11 @@ async function run(given: readonly string[]): Promise<Exit> {
   if (asked.scale !== undefined && !scale)
     return wrongUse(words, unknownScale(words, job, asked.scale));
   const figured = await searchedTakeoff(words, job, asked.seconds, say);
-  const { paper = usualPaper(job.units), turn, pages, date, onePage } = asked;
+  const { paper = usualPaper(job.units), turn, pages, date, onePage, both } = asked;
   const drawn = layoutSheet(job, figured, {
     paper,
     onePage,
-    words: pageWords(language, USUAL_TERMS),
+    words: pageWords(both ? 'both' : language, USUAL_TERMS),
     ...(turn ? { turn } : {}),
     ...(scale ? { scale: scale.name } : {}),
     ...(pages ? { pages } : {}),

@@ -25,6 +25,8 @@ export interface SheetAsked {
   readonly scale?: string;
   readonly pages?: readonly PageKind[];
   readonly onePage: boolean;
+  /** Titles, heads and names in both languages. */
+  readonly both: boolean;
   readonly date?: string;
   readonly seconds: number;
 }
@@ -43,6 +45,7 @@ function readAsked(given: readonly string[], words: Words): SheetGiven['asks'] {
   const files: string[] = [];
   const typed = new Map<Valued, string>();
   let onePage = false;
+  let both = false;
   for (let at = 0; at < given.length; at += 1) {
     const one = given[at]!;
     const option = VALUED.find((name) => one === `--${name}`);
@@ -50,6 +53,7 @@ function readAsked(given: readonly string[], words: Words): SheetGiven['asks'] {
       at += 1;
       typed.set(option, given[at] ?? '');
     } else if (one === '--one-page') onePage = true;
+    else if (one === '--both') both = true;
     else if (one.startsWith('-') && one !== '-') {
       return wrong(filled(cli.unknownOption, { option: one }));
     } else files.push(one);
@@ -59,10 +63,10 @@ function readAsked(given: readonly string[], words: Words): SheetGiven['asks'] {
   const out = typed.get('out') ?? '';
   if (!/\.(pdf|svg)$/i.test(out)) return wrong(cli.outFile);
   const choice = choiceOf(typed, words);
-  return 'is' in choice ? choice : { is: 'sheet', file, out, onePage, ...choice };
+  return 'is' in choice ? choice : { is: 'sheet', file, out, onePage, both, ...choice };
 }
 
-type Choice = Omit<SheetAsked, 'is' | 'file' | 'out' | 'onePage'>;
+type Choice = Omit<SheetAsked, 'is' | 'file' | 'out' | 'onePage' | 'both'>;
 
 function choiceOf(typed: ReadonlyMap<Valued, string>, words: Words): Choice | WrongUse {
   const oneOf = <T extends string>(

@@ -3,7 +3,14 @@ import { readSheetGiven } from '../../src/cli/sheetGiven.ts';
 
 test('a file and where to write are enough', () => {
   const { asks } = readSheetGiven(['a.json', '--out', 'a.pdf']);
-  expect(asks).toEqual({ is: 'sheet', file: 'a.json', out: 'a.pdf', onePage: false, seconds: 0 });
+  expect(asks).toEqual({
+    is: 'sheet',
+    file: 'a.json',
+    out: 'a.pdf',
+    onePage: false,
+    both: false,
+    seconds: 0,
+  });
 });
 
 test('every option, in any order; pages in the order of the sheet', () => {
@@ -18,6 +25,7 @@ test('every option, in any order; pages in the order of the sheet', () => {
     '--out',
     'A.SVG',
     '--one-page',
+    '--both',
   ];
   expect(readSheetGiven([...given, ...more]).asks).toEqual({
     is: 'sheet',
@@ -28,6 +36,7 @@ test('every option, in any order; pages in the order of the sheet', () => {
     scale: '1:20',
     pages: ['layout', 'cautions'],
     onePage: true,
+    both: true,
     date: '3 May',
     seconds: 2,
   });

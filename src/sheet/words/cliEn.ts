@@ -24,6 +24,7 @@ Exit codes: 0 written, 2 file can't be written, 3 wrong use.`,
               One that doesn't fit goes over several pages with match lines
   --pages     which, as layout,forms,set-out; without it, all
   --one-page  what a small pad needs, instead of --pages
+  --both      titles, heads and names in English and Spanish, sentences in Spanish
   --date      written in the title block as it is
   --search    look so many seconds for a better board plan; without it, the plan is the first answer
   --language  en or es; without it, en

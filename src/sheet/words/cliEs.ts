@@ -26,6 +26,7 @@ Códigos de salida: 0 escrito, 2 el archivo no se puede escribir, 3 mal uso.`,
                   La que no cabe ocupa varias páginas con líneas de empalme
   --pages         cuáles, como layout,forms,set-out; sin esto, todas
   --one-page      lo que una plancha chica necesita, en vez de --pages
+  --both          títulos, encabezados y nombres en inglés y español, frases en español
   --date          se escribe tal cual en el cuadro de datos
   --search        busca tantos segundos un mejor plan de tablas; sin esto, el plan es la primera respuesta
   --language      en o es; sin esto, en
