@@ -67,7 +67,8 @@ export async function restingText(shown: Locator): Promise<string> {
         seen = await shown.textContent();
         return seen === before;
       },
-      { intervals: [250] },
+      // Slower figures come from the worker: on a busy machine some tenths of a second apart.
+      { intervals: [800], timeout: 15_000 },
     )
     .toBe(true);
   return seen ?? '';
