@@ -73,6 +73,8 @@ export default defineConfig({
     environment: 'node',
     // No test is timed; on a loaded machine the large ones take long all the same.
     testTimeout: 60_000,
+    // All cores: on two of them the runner would keep one to itself.
+    maxWorkers: '100%',
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/journeys/**', 'node_modules/**'],
   },
