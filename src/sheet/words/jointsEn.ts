@@ -76,7 +76,6 @@ export const jointCounts: Readonly<
 > = {
   panel: { one: 'panel', many: 'panels' },
   cartridge: { one: 'cartridge', many: 'cartridges' },
-  joint: { one: 'joint', many: 'joints' },
   'joint-place': { one: 'place', many: 'places' },
 };
 
@@ -103,6 +102,8 @@ export const jointNotes: Readonly<Record<JointNoteCode, string>> = {
   // In the way.
   'strip-piece-zero':
     'Strip can’t be counted in pieces: set the length of one piece under practices.',
+  'strip-too-low':
+    'Strip kept low by {recess} in a slab of {thickness} is none. Set how low its top is kept under practices.',
   'joints-rules-wrong':
     'Joints can’t be laid out: panels no longer than {most}, no narrower than {least}. Under practices, the first must be more than the second, the ratio 1 or more, and the angle from 0 to 90.',
   'joints-too-many':

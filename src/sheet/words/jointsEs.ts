@@ -87,7 +87,6 @@ export const jointsEs: JointWords = {
   counts: {
     panel: { one: 'tablero', many: 'tableros' },
     cartridge: { one: 'cartucho', many: 'cartuchos' },
-    joint: { one: 'junta', many: 'juntas' },
     'joint-place': { one: 'lugar', many: 'lugares' },
   },
   terms: {
@@ -111,6 +110,8 @@ export const jointsEs: JointWords = {
   notes: {
     'strip-piece-zero':
       'La tira no se puede contar en piezas: ponga el largo de una pieza en prácticas.',
+    'strip-too-low':
+      'Una tira más baja por {recess} en una losa de {thickness} no es tira. Ponga en prácticas cuánto más baja va.',
     'joints-rules-wrong':
       'No se pueden acomodar juntas: tableros no más largos de {most} ni más angostos de {least}. En prácticas, lo primero debe ser más que lo segundo, la razón 1 o más, y el ángulo de 0 a 90.',
     'joints-too-many':

@@ -3,9 +3,10 @@ import type { Figure, Quantity, WorkingInput } from '../figure.ts';
 import type { InputKey } from '../keys.ts';
 import { count, length, number, share, tapeLength, term, tubeVolume } from '../quantity.ts';
 import type { JointLayout, JointsResult, SealedJoints } from '../result.ts';
+import type { JointLine } from './layout.ts';
 import { jointMark } from './marks.ts';
 import { lengthOf } from './meeting.ts';
-import { controlLength, lengthOfKind } from './sealing.ts';
+import { lengthOfKind } from './sealing.ts';
 
 /** Control joints and their panels, isolation strip with the pieces to get, and what seals them. */
 export function jointFigures(practices: Practices, joints: JointsResult): readonly Figure[] {
@@ -20,7 +21,6 @@ export function jointFigures(practices: Practices, joints: JointsResult): readon
 function layoutFigures(practices: Practices, layout: JointLayout): readonly Figure[] {
   const { joints: rule, thickness } = practices;
   const { most, depth, panels, joints, by, proof } = layout;
-  const control = controlLength(layout);
   const stops = lengthOfKind(joints, 'construction');
   return [
     {
@@ -49,24 +49,8 @@ function layoutFigures(practices: Practices, layout: JointLayout): readonly Figu
         source: ['geometry'],
       }),
     },
-    {
-      key: 'joint-length',
-      role: 'net',
-      value: length(control),
-      working: () => ({
-        of: 'joint-length',
-        formula: 'L = Σ l',
-        inputs: [],
-        rounding: 'none',
-        source: ['geometry'],
-        steps: joints.flatMap((joint, i) =>
-          joint.kind === 'control'
-            ? [{ label: jointMark(joints, i), value: length(Math.round(lengthOf(joint))) }]
-            : [],
-        ),
-      }),
-    },
-    ...(stops > 0 ? [stopFigure(layout, stops)] : []),
+    { ...lengthFigure('joint-length', layout, 'control'), role: 'net' },
+    ...(stops > 0 ? [lengthFigure('joint-stop-length', layout, 'construction')] : []),
     {
       key: 'joint-proof',
       value: term(by === 'by-hand' ? 'joints-by-hand' : `joints-${proof}`),
@@ -99,18 +83,23 @@ function layoutFigures(practices: Practices, layout: JointLayout): readonly Figu
   ];
 }
 
-function stopFigure({ joints }: JointLayout, stops: number): Figure {
+/** Joints of one kind end to end, each a step of its own. */
+function lengthFigure(
+  key: 'joint-length' | 'joint-stop-length',
+  { joints }: JointLayout,
+  kind: JointLine['kind'],
+): Figure {
   return {
-    key: 'joint-stop-length',
-    value: length(stops),
+    key,
+    value: length(lengthOfKind(joints, kind)),
     working: () => ({
-      of: 'joint-stop-length',
+      of: key,
       formula: 'L = Σ l',
       inputs: [],
       rounding: 'none',
       source: ['geometry'],
       steps: joints.flatMap((joint, i) =>
-        joint.kind === 'construction'
+        joint.kind === kind
           ? [{ label: jointMark(joints, i), value: length(Math.round(lengthOf(joint))) }]
           : [],
       ),
@@ -123,6 +112,8 @@ function stripFigures(
   joints: JointsResult,
 ): readonly Figure[] {
   const { pieces } = joints;
+  // Withheld: why is said in the notes.
+  if (pieces === undefined && joints.total === 0) return [];
   return [
     {
       key: 'strip-length',
@@ -178,9 +169,11 @@ function stripFigures(
 }
 
 function sealantFigures(
-  { joints: { sealant } }: Practices,
+  { joints: { sealant }, isolation }: Practices,
   sealed: SealedJoints,
 ): readonly Figure[] {
+  const seals = (of: SealedJoints['parts'][number]['of']) =>
+    sealed.parts.some((part) => part.of === of);
   return [
     {
       key: 'sealant',
@@ -189,7 +182,20 @@ function sealantFigures(
       working: () => ({
         of: 'sealant',
         formula: 'V = Σ l × w × d',
-        inputs: [],
+        inputs: [
+          ...(seals('control')
+            ? [
+                setting('joint-width', length(sealant.width)),
+                setting('seal-depth', length(sealant.depth)),
+              ]
+            : []),
+          ...(seals('strip')
+            ? [
+                setting('strip-thickness', length(isolation.thickness)),
+                setting('strip-recess', length(isolation.recess)),
+              ]
+            : []),
+        ],
         rounding: 'none',
         source: ['geometry', 'user'],
         steps: sealed.parts.map((part, i) => ({
@@ -224,7 +230,10 @@ function sealantFigures(
             working: () => ({
               of: 'backer-length',
               formula: 'L',
-              inputs: [setting('joint-width', length(sealant.width))],
+              inputs: [
+                { key: 'joint-length', value: length(sealed.backer), from: 'figure' },
+                setting('joint-width', length(sealant.width)),
+              ],
               rounding: 'none',
               source: ['common-practice'],
             }),

@@ -17,12 +17,21 @@ export function isolation(
   practices: Practices,
   pour: NetPour,
 ): { readonly figured: Strip; readonly notes: readonly Note[] } {
+  const { thickness } = practices;
   const { pieceLength, recess } = practices.isolation;
   const runs = pour.pieces.flatMap(({ rings }) =>
     rings.flatMap(({ edges }) => stripRuns(edges, practices)),
   );
   const total = runs.reduce((sum, run) => sum + run.length, 0);
-  const strip = { isolation: runs, total, stripDepth: Math.max(0, practices.thickness - recess) };
+  const strip = { isolation: runs, total, stripDepth: Math.max(0, thickness - recess) };
+  if (total > 0 && thickness > 0 && !(recess >= 0 && recess < thickness)) {
+    // No strip at all: nothing of it is counted.
+    const facts = { recess: length(recess), thickness: length(thickness) };
+    return {
+      figured: { isolation: [], total: 0, stripDepth: 0 },
+      notes: [tradeNote('joints', 'stop', 'strip-too-low', { facts })],
+    };
+  }
   if (!(pieceLength > 0)) {
     return { figured: strip, notes: [tradeNote('joints', 'stop', 'strip-piece-zero')] };
   }

@@ -40,7 +40,7 @@ export type JointColumnKey =
   | 'joint-to'
   | 'joint-by';
 
-export type JointCountUnit = 'panel' | 'cartridge' | 'joint' | 'joint-place';
+export type JointCountUnit = 'panel' | 'cartridge' | 'joint-place';
 
 /** Words in figures and table cells: how sure a layout is, what a joint is, and why a panel doesn't pass. */
 export type JointTermKey =
@@ -64,6 +64,7 @@ export type JointTermKey =
 export const JOINT_NOTE_CODES = [
   // stop
   'strip-piece-zero',
+  'strip-too-low',
   'joints-rules-wrong',
   'joints-too-many',
   'joint-too-deep',

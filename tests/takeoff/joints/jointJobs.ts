@@ -65,6 +65,7 @@ export const JOINT_TROUBLES: Readonly<Record<string, Job>> = {
   flushStrip: jointed(BESIDE_OLDER, {
     sealant: { ...LONG.practices.joints.sealant, strip: true },
   }),
+  stripTooLow: jointed(BESIDE_OLDER, {}, { recess: 4 * INCH }),
   none: jobOf([pad([0, 0], [8, 0], [8, 8], [0, 8])]),
   sawn: jointed(LONG, { made: 'sawn' }),
   // Nothing is drawn: the corner and the older joint have no joint, and the post none either.

@@ -228,6 +228,14 @@ describe('bad input', () => {
     expect(takeoff(job).joints!.pieces).toBe(0);
   });
 
+  test('strip kept as low as the slab is thick: none is counted, and why is said', () => {
+    const job = JOINT_TROUBLES['stripTooLow']!;
+    const { figures } = ticketOf(job, takeoff(job), 'joints');
+    expect(takeoff(job).joints!.pieces).toBeUndefined();
+    expect(figures.map(({ key }) => key)).not.toContain('strip-length');
+    expect(takeoff(job).notes.find(({ code }) => code === 'strip-too-low')?.weight).toBe('stop');
+  });
+
   test('a spacing of nothing: no layout', () => {
     for (const change of [{ factor: 0 }, { cap: 0 }, { ratio: 0.5 }, { angle: 120 }]) {
       const job = jointed(LONG, change);
