@@ -15,13 +15,14 @@ interface SlipTableProps {
   readonly isOpen?: boolean;
 }
 
-/** Tables no longer than this lie open. */
+/** Tables no longer than this lie open, and so does the list that a station is there for. */
 const SHORT = 8;
+const CHIEF: readonly TicketTable['key'][] = ['order-list'];
 
 /** A list of the ticket. Its rows are written only while it is open. */
 export function SlipTable({ table, units, station, isOpen }: SlipTableProps) {
   const words = useWords().sheet;
-  const short = isOpen ?? table.rows.length <= SHORT;
+  const short = isOpen ?? (table.rows.length <= SHORT || CHIEF.includes(table.key));
   const [turned, setTurned] = useState<boolean | null>(null);
   const open = turned ?? short;
   // A long list is written between frames; until it is, it says that it isn't up to date.
