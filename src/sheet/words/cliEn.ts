@@ -5,7 +5,7 @@ export const cli = {
   <job.json>  a job file exported from Notchpad; - reads it from standard input
   --text      print tickets to read instead of JSON
   --workings  with --text: the working under each figure
-  --search    look so many seconds for a better board plan; without it, the plan is the first answer
+  --search    look so many seconds for better plans of boards, bars, mesh and joints; without it, the first answers
   --language  en or es; without it, en
   --csv       write every table as a CSV file into this folder, instead of JSON
   --link      print a link that opens a copy of the job in the Notchpad at this address, instead of JSON
@@ -26,7 +26,7 @@ Exit codes: 0 written, 2 file can't be written, 3 wrong use.`,
   --one-page  what a small pad needs, instead of --pages
   --both      titles, heads and names in English and Spanish, sentences in Spanish
   --date      written in the title block as it is
-  --search    look so many seconds for a better board plan; without it, the plan is the first answer
+  --search    look so many seconds for better plans of boards, bars, mesh and joints; without it, the first answers
   --language  en or es; without it, en
   --help      print this
 Exit codes: 0 written, 1 written with some figures withheld, 2 file refused or can't be written, 3 wrong use.`,
@@ -41,7 +41,7 @@ Exit codes: 0 written, 1 written with some figures withheld, 2 file refused or c
     'The link would be {length} characters long; no more than {most} is sure to arrive. Send the job file instead.',
   searchSeconds: '--search takes seconds from 0 to {most}, not “{typed}”.',
   searchFailed:
-    'The search for a better board plan failed, and the plan is the first answer: {why}',
+    'A search for a better plan failed, and the plans are the first answers: {why}',
   cantRead: 'The file {file} can’t be read: {why}',
   cantWrite: 'The file {file} can’t be written: {why}',
   refused: 'The file {file} is refused. Nothing was figured:',

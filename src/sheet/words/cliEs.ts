@@ -7,7 +7,7 @@ export const cliEs: typeof cli = {
   <trabajo.json>  un archivo de trabajo exportado de Notchpad; - lo lee de la entrada estándar
   --text          imprime boletas para leer en vez de JSON
   --workings      con --text: el cálculo debajo de cada cantidad
-  --search        busca tantos segundos un mejor plan de tablas; sin esto, el plan es la primera respuesta
+  --search        busca tantos segundos mejores planes de tablas, varillas, malla y juntas; sin esto, las primeras respuestas
   --language      en o es; sin esto, en
   --csv           escribe cada tabla como archivo CSV en esta carpeta, en vez de JSON
   --link          imprime un enlace que abre una copia del trabajo en el Notchpad de esta dirección, en vez de JSON
@@ -28,7 +28,7 @@ Códigos de salida: 0 escrito, 2 el archivo no se puede escribir, 3 mal uso.`,
   --one-page      lo que una plancha chica necesita, en vez de --pages
   --both          títulos, encabezados y nombres en inglés y español, frases en español
   --date          se escribe tal cual en el cuadro de datos
-  --search        busca tantos segundos un mejor plan de tablas; sin esto, el plan es la primera respuesta
+  --search        busca tantos segundos mejores planes de tablas, varillas, malla y juntas; sin esto, las primeras respuestas
   --language      en o es; sin esto, en
   --help          imprime esto
 Códigos de salida: 0 escrito, 1 escrito con algunas cantidades que no se dan, 2 archivo rechazado o que no se puede escribir, 3 mal uso.`,
@@ -43,7 +43,7 @@ Códigos de salida: 0 escrito, 1 escrito con algunas cantidades que no se dan, 2
     'El enlace tendría {length} letras y signos; solo hasta {most} es seguro que llegue. Mande mejor el archivo de trabajo.',
   searchSeconds: '--search lleva segundos de 0 a {most}, no “{typed}”.',
   searchFailed:
-    'La búsqueda de un mejor plan de tablas falló, y el plan es la primera respuesta: {why}',
+    'Una búsqueda de un mejor plan falló, y los planes son las primeras respuestas: {why}',
   cantRead: 'El archivo {file} no se puede leer: {why}',
   cantWrite: 'El archivo {file} no se puede escribir: {why}',
   refused: 'El archivo {file} se rechaza. No se calculó nada:',
