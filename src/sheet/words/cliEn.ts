@@ -40,8 +40,7 @@ Exit codes: 0 written, 1 written with some figures withheld, 2 file refused or c
   linkTooLong:
     'The link would be {length} characters long; no more than {most} is sure to arrive. Send the job file instead.',
   searchSeconds: '--search takes seconds from 0 to {most}, not “{typed}”.',
-  searchFailed:
-    'A search for a better plan failed, and the plans are the first answers: {why}',
+  searchFailed: 'A search for a better plan failed, and the plans are the first answers: {why}',
   cantRead: 'The file {file} can’t be read: {why}',
   cantWrite: 'The file {file} can’t be written: {why}',
   refused: 'The file {file} is refused. Nothing was figured:',
